@@ -1,0 +1,3 @@
+//! What the lead costs.
+
+pub mod price;

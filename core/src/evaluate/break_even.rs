@@ -1,0 +1,100 @@
+//! Depths where the cheaper way changes.
+//!
+//! Between two steps both costs are straight lines, so each crossing is solved, not searched; at a step the costs jump
+//! and the cheaper way may change there.
+
+use super::sweep::{Basis, WaySweep};
+use crate::job::Way;
+use crate::quantity::{Length, Money, feet};
+use core::cmp::Ordering;
+use serde::Serialize;
+
+/// Where on the curves a change happens.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Place {
+    /// The lines cross.
+    Run,
+    /// A way steps past the other.
+    Step,
+}
+
+/// A depth where the cheaper way changes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Crossing {
+    /// The depth.
+    pub depth: Length,
+    /// The way that is cheaper below it.
+    pub below: Way,
+    /// On a run or at a step.
+    pub place: Place,
+}
+
+/// All changes of the cheaper way, from ground down, over the depths that both ways serve.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct BreakEven {
+    /// Every change.
+    pub crossings: Vec<Crossing>,
+    /// The way that is cheaper first, before any change; `None` where the costs never differ.
+    pub first: Option<Way>,
+}
+
+impl BreakEven {
+    /// The change after which one way stays ahead: the last one.
+    #[must_use]
+    pub fn lasting(&self) -> Option<&Crossing> {
+        self.crossings.last()
+    }
+}
+
+/// Finds every change of the cheaper way.
+pub(super) fn break_even(low: &WaySweep, high: &WaySweep, basis: Basis) -> BreakEven {
+    let mut found = BreakEven::default();
+    let mut ahead: Option<Way> = None;
+    let mut start = feet(0.0);
+    for end in pieces(low, high) {
+        let (Some(a), Some(b)) = (low.run_at(end), high.run_at(end)) else { break };
+        // 240 V less 480 V: above zero the 480 V way is cheaper. On the piece it is a straight line.
+        let gap = |depth: Length| low.cost_on(a, depth, basis) - high.cost_on(b, depth, basis);
+        let (at_start, at_end) = (gap(start), gap(end));
+        let slope = Money(at_end.0 - at_start.0);
+        if let Some(way) = cheaper(at_start).or_else(|| cheaper(slope)) {
+            change(&mut found, &mut ahead, way, start, if at_start.0 == 0.0 { Place::Run } else { Place::Step });
+        }
+        if let (Some(before), Some(after)) = (cheaper(at_start), cheaper(at_end))
+            && before != after
+        {
+            let root = start + (end - start) * (at_start.0 / (at_start.0 - at_end.0));
+            change(&mut found, &mut ahead, after, root, Place::Run);
+        }
+        start = end;
+    }
+    found
+}
+
+fn change(found: &mut BreakEven, ahead: &mut Option<Way>, way: Way, depth: Length, place: Place) {
+    match *ahead {
+        None => found.first = Some(way),
+        Some(before) if before != way => found.crossings.push(Crossing { depth, below: way, place }),
+        Some(_) => {}
+    }
+    *ahead = Some(way);
+}
+
+fn cheaper(gap: Money) -> Option<Way> {
+    match gap.0.partial_cmp(&0.0)? {
+        Ordering::Greater => Some(Way::V480),
+        Ordering::Less => Some(Way::V240),
+        Ordering::Equal => None,
+    }
+}
+
+/// Ends of the pieces on which neither way steps, ascending, as deep as both ways reach.
+fn pieces(low: &WaySweep, high: &WaySweep) -> Vec<Length> {
+    let reach = low.reach().min(high.reach());
+    let mut ends: Vec<Length> =
+        low.runs.iter().chain(&high.runs).map(|run| run.to).filter(|to| *to > feet(0.0) && *to <= reach).collect();
+    ends.sort_by(|a, b| a.value.total_cmp(&b.value));
+    ends.dedup();
+    ends
+}

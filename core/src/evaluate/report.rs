@@ -1,0 +1,132 @@
+//! An evaluation as JSON, for other programs: every figure with its unit.
+
+use super::{Basis, BreakEven, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
+use crate::error::InputError;
+use crate::finding::Finding;
+use crate::job::Way;
+use crate::quantity::{
+    ElectricCurrent, ElectricPotential, KILOGRAM_PER_POUND, Length, METER_PER_FOOT, Mass, Money, in_amperes, in_feet,
+    in_pounds, in_volts, in_watts,
+};
+use serde_json::{Value, json};
+
+/// The evaluation of one job as JSON.
+///
+/// # Units
+/// Each figure is an object of `value` and `unit`.
+#[must_use]
+pub fn report(name: &str, answer: &Evaluation) -> Value {
+    json!({
+        "evaluation": 1,
+        "job": name,
+        "errors": answer.errors.iter().map(error).collect::<Vec<_>>(),
+        "findings": answer.findings.iter().map(finding).collect::<Vec<_>>(),
+        "at_depth": answer.here.as_ref().map(|here| at_depth(here, answer.sweep.as_ref())),
+        "ways": answer.sweep.as_ref().map(|sweep| sweep.ways.iter().map(way).collect::<Vec<_>>()),
+        "break_even": answer.sweep.as_ref().map(|sweep| json!({
+            "cable": break_even(sweep.break_even(Basis::Cable)),
+            "installed": break_even(sweep.break_even(Basis::Installed)),
+        })),
+    })
+}
+
+/// An input error as JSON: code, field, what was given, what is accepted.
+#[must_use]
+pub fn error(error: &InputError) -> Value {
+    let accepted = error.accepted();
+    json!({
+        "code": error.code(),
+        "field": error.field().path(),
+        "given": error.given(),
+        "accepted": {"min": accepted.min, "max": accepted.max, "unit": accepted.unit},
+    })
+}
+
+fn finding(finding: &Finding) -> Value {
+    let (way, field, usual) = match *finding {
+        Finding::CableNoSize { way } | Finding::GroundWireGrew { way } => (Some(way), None, None),
+        Finding::AluminumInWell => (None, None, None),
+        Finding::BeyondUsual { field, usual } => (None, Some(field.path()), Some(usual)),
+    };
+    json!({
+        "code": finding.code(), "severity": finding.severity(), "source": finding.source(),
+        "way": way, "field": field, "usual": usual,
+    })
+}
+
+fn way(sweep: &WaySweep) -> Value {
+    json!({
+        "way": sweep.way,
+        "motor_current": amps(sweep.current.sizing),
+        "required_ampacity": amps(sweep.required),
+        "equipment": money(sweep.equipment),
+        "runs": sweep.runs.iter().map(run_json).collect::<Vec<_>>(),
+    })
+}
+
+fn run_json(run: &DepthRun) -> Value {
+    json!({
+        "sets": run.run.conductor.sets,
+        "size": run.run.conductor.size,
+        "ground": run.run.ground,
+        "governs": run.run.governs,
+        "ampacity": amps(run.run.ampacity),
+        "from": feet(run.from),
+        "to": feet(run.to),
+        "price": {"value": run.price.0 * METER_PER_FOOT, "unit": "$/ft"},
+        "metal": {"value": run.metal.value / KILOGRAM_PER_POUND * METER_PER_FOOT, "unit": "lb/ft"},
+    })
+}
+
+fn at_depth(here: &Here, sweep: Option<&Sweep>) -> Value {
+    let lead = |way: Way| here.way(way).map(|lead| lead_json(lead, sweep.map(|sweep| sweep.way(way))));
+    json!({
+        "depth": feet(here.depth),
+        "lead": feet(here.lead),
+        "order": feet(here.order),
+        "240 V": lead(Way::V240),
+        "480 V": lead(Way::V480),
+        "saving": here.saving.map(|saving| json!({
+            "cable": money(saving.cable),
+            "net": money(saving.net),
+            "metal": pounds(saving.metal),
+        })),
+    })
+}
+
+fn lead_json(lead: &WayHere, sweep: Option<&WaySweep>) -> Value {
+    let mut value = run_json(&lead.run);
+    value["motor_current"] = json!(sweep.map(|sweep| amps(sweep.current.sizing)));
+    value["drop"] = volts(lead.drop);
+    value["drop_share"] = json!({"value": 100.0 * lead.drop_share, "unit": "%"});
+    value["loss"] = json!({"value": in_watts(lead.loss), "unit": "W"});
+    value["metal_in_lead"] = pounds(lead.metal);
+    value["cable"] = money(lead.cable);
+    value["installed"] = money(lead.installed);
+    value
+}
+
+fn break_even(found: &BreakEven) -> Value {
+    json!({
+        "cheaper_first": found.first,
+        "changes": found.crossings.iter().map(|crossing| json!({
+            "depth": feet(crossing.depth), "cheaper_below": crossing.below, "place": crossing.place,
+        })).collect::<Vec<_>>(),
+    })
+}
+
+fn feet(length: Length) -> Value {
+    json!({"value": in_feet(length), "unit": "ft"})
+}
+fn amps(current: ElectricCurrent) -> Value {
+    json!({"value": in_amperes(current), "unit": "A"})
+}
+fn volts(potential: ElectricPotential) -> Value {
+    json!({"value": in_volts(potential), "unit": "V"})
+}
+fn pounds(mass: Mass) -> Value {
+    json!({"value": in_pounds(mass), "unit": "lb"})
+}
+fn money(money: Money) -> Value {
+    json!({"value": money.0, "unit": "$"})
+}

@@ -1,0 +1,178 @@
+//! Cost against depth, exact at every depth: each way is a list of runs that end where the conductor grows.
+
+use super::break_even::{BreakEven, break_even};
+use crate::cable::ampacity::{Setting, required_ampacity, terminal_rating};
+use crate::cable::conductor::{STRAND_LAY, metal_mass};
+use crate::cable::drop::{Load, Phases};
+use crate::cable::lead::{Demands, Run, runs};
+use crate::cost::price::{Prices, cable_price, lead_price};
+use crate::job::{Choices, Inputs, Way};
+use crate::quantity::{ElectricCurrent, Length, MassPerLength, Money, MoneyPerLength, circular_mils, feet};
+use crate::standards::conductor::{Metal, Size};
+use serde::Serialize;
+
+pub use crate::job::MotorCurrent;
+
+/// Deepest pump setting that the sweep covers, feet: the limit of the field.
+pub const DEEPEST_FEET: f64 = 3000.0;
+
+/// What a cost counts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Basis {
+    /// The lead alone.
+    Cable,
+    /// The lead and the equipment that its way needs beyond the other.
+    Installed,
+}
+
+impl Basis {
+    /// Both.
+    pub const ALL: [Self; 2] = [Self::Cable, Self::Installed];
+}
+
+/// One conductor over a stretch of depths.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DepthRun {
+    /// The conductor and why.
+    pub run: Run,
+    /// Depth above which the run before serves; this run begins just below it (at ground for the first).
+    pub from: Length,
+    /// Deepest setting that it serves; at this very depth it still does.
+    pub to: Length,
+    /// Price of its cable.
+    pub price: MoneyPerLength,
+    /// Metal in its cable, ground included.
+    pub metal: MassPerLength,
+}
+
+/// One way over all depths.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WaySweep {
+    /// The way.
+    pub way: Way,
+    /// Current of the motor.
+    pub current: MotorCurrent,
+    /// Ampacity that the phases need.
+    pub required: ElectricCurrent,
+    /// What the choice depended on.
+    pub demands: Demands,
+    /// Equipment of this way beyond the other.
+    pub equipment: Money,
+    /// The runs from ground down. They end where no listed conductor serves, or at [`DEEPEST_FEET`].
+    pub runs: Vec<DepthRun>,
+    surface_run: Length,
+}
+
+impl WaySweep {
+    /// The run that serves a depth, or `None` where no listed conductor does.
+    #[must_use]
+    pub fn run_at(&self, depth: Length) -> Option<&DepthRun> {
+        self.runs.iter().find(|run| run.to >= depth)
+    }
+
+    /// Cost of a run at a depth.
+    #[must_use]
+    pub fn cost_on(&self, run: &DepthRun, depth: Length, basis: Basis) -> Money {
+        let equipment = match basis {
+            Basis::Cable => Money(0.0),
+            Basis::Installed => self.equipment,
+        };
+        lead_price(run.price, depth + self.surface_run, equipment)
+    }
+
+    /// Cost at a depth, or `None` where no listed conductor serves.
+    #[must_use]
+    pub fn cost_at(&self, depth: Length, basis: Basis) -> Option<Money> {
+        self.run_at(depth).map(|run| self.cost_on(run, depth, basis))
+    }
+
+    /// The deepest setting that any listed conductor serves; zero where none does even at ground.
+    #[must_use]
+    pub fn reach(&self) -> Length {
+        self.runs.last().map_or(feet(0.0), |run| run.to)
+    }
+}
+
+/// Both ways over all depths.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Sweep {
+    /// The 240 V way and the 480 V way.
+    pub ways: [WaySweep; 2],
+    /// Lead on the surface.
+    pub surface_run: Length,
+    /// Where the cheaper way changes, by [`Basis`].
+    pub break_even: [BreakEven; 2],
+}
+
+impl Sweep {
+    /// A way's sweep.
+    #[must_use]
+    pub fn way(&self, way: Way) -> &WaySweep {
+        &self.ways[way as usize]
+    }
+
+    /// Where the cheaper way changes.
+    #[must_use]
+    pub fn break_even(&self, basis: Basis) -> &BreakEven {
+        &self.break_even[basis as usize]
+    }
+}
+
+/// Sweeps both ways, or `None` while a figure is missing or wrong.
+pub(super) fn sweep(inputs: &Inputs, choices: &Choices) -> Option<Sweep> {
+    let surface_run = inputs.surface_run.as_ref().ok()?.value;
+    let prices = inputs.prices.as_ref().ok()?;
+    let one = |way| way_sweep(way, inputs, choices, prices, surface_run);
+    let ways = [one(Way::V240)?, one(Way::V480)?];
+    let break_even = Basis::ALL.map(|basis| break_even(&ways[0], &ways[1], basis));
+    Some(Sweep { ways, surface_run, break_even })
+}
+
+fn way_sweep(way: Way, inputs: &Inputs, choices: &Choices, prices: &Prices, surface_run: Length) -> Option<WaySweep> {
+    let current = inputs.motor_current[way as usize].as_ref().ok()?;
+    let required = required_ampacity(current.sizing);
+    let metal = choices.metal();
+    let demands = Demands {
+        load: Load {
+            sending: way.sending(),
+            current: current.sizing,
+            power_factor: inputs.power_factor.as_ref().ok()?.value,
+            phases: Phases::Three,
+        },
+        required,
+        setting: Setting {
+            metal,
+            insulation: choices.insulation(),
+            terminals: terminal_rating(required, choices.terminals_marked_75()),
+            ambient: inputs.ambient.as_ref().ok()?.value,
+        },
+        build: choices.build(),
+        allowed_drop: inputs.allowed_drop.as_ref().ok()?.value,
+        most_sets: choices.most_sets(),
+        device: inputs.device.as_ref().ok()?.value,
+    };
+    let mut depth = feet(0.0);
+    let mut found = Vec::new();
+    for run in runs(&demands).ok()? {
+        let to = (run.longest - surface_run).min(feet(DEEPEST_FEET));
+        if to < feet(0.0) || (to <= depth && !found.is_empty()) {
+            continue;
+        }
+        let metal = cable_metal(metal, &run);
+        found.push(DepthRun { from: depth, to, price: cable_price(prices, metal), metal, run });
+        depth = to;
+    }
+    let equipment = match way {
+        Way::V240 => Money(0.0),
+        Way::V480 => prices.extra_equipment,
+    };
+    Some(WaySweep { way, current: *current, required, demands, equipment, runs: found, surface_run })
+}
+
+/// Metal in a length of cable: three phases and a ground in each set, by table 8 areas and strand lay.
+fn cable_metal(metal: Metal, run: &Run) -> MassPerLength {
+    let sets = f64::from(run.conductor.sets);
+    let mass = |size: Size| metal_mass(metal, circular_mils(size.row().cmil), STRAND_LAY);
+    (mass(run.conductor.size) * 3.0 + mass(run.ground)) * sets
+}

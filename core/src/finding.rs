@@ -1,0 +1,75 @@
+//! What is computed but unwise or unsafe: codes and quantities, no sentences.
+
+use crate::job::{Field, Way};
+use crate::quantity::Entry;
+use serde::Serialize;
+
+/// How grave a finding is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Severity {
+    /// Worth knowing.
+    Note,
+    /// Look before going on.
+    Caution,
+    /// Do not go on.
+    Stop,
+}
+
+/// What was found.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Finding {
+    /// No listed size meets ampacity and voltage drop on this way at this depth.
+    CableNoSize {
+        /// The way concerned.
+        way: Way,
+    },
+    /// Aluminum chosen for a lead that hangs in the well.
+    AluminumInWell,
+    /// The equipment ground grew with the phase conductors (NEC 250.122(B)).
+    GroundWireGrew {
+        /// The way concerned.
+        way: Way,
+    },
+    /// An entry beyond what is usual, though inside what the sums hold for.
+    BeyondUsual {
+        /// The field.
+        field: Field,
+        /// The usual bound that was passed.
+        usual: Entry,
+    },
+}
+
+impl Finding {
+    /// How grave it is.
+    #[must_use]
+    pub fn severity(&self) -> Severity {
+        match self {
+            Self::CableNoSize { .. } | Self::AluminumInWell => Severity::Stop,
+            Self::GroundWireGrew { .. } => Severity::Note,
+            Self::BeyondUsual { .. } => Severity::Caution,
+        }
+    }
+
+    /// A stable code for files.
+    #[must_use]
+    pub fn code(&self) -> &'static str {
+        match self {
+            Self::CableNoSize { .. } => "CABLE_NO_SIZE",
+            Self::AluminumInWell => "ALUMINIUM_IN_WELL",
+            Self::GroundWireGrew { .. } => "GROUND_WIRE_GREW",
+            Self::BeyondUsual { .. } => "BEYOND_USUAL",
+        }
+    }
+
+    /// The rule behind it, a key of `SOURCES.md`.
+    #[must_use]
+    pub fn source(&self) -> &'static str {
+        match self {
+            Self::CableNoSize { .. } => "nec-2023-310.16",
+            Self::AluminumInWell | Self::BeyondUsual { .. } => "practice",
+            Self::GroundWireGrew { .. } => "nec-2023-250.122",
+        }
+    }
+}

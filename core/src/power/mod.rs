@@ -1,0 +1,3 @@
+//! From the pole to the drive.
+
+pub mod supply;

@@ -1,0 +1,3 @@
+//! The pump's motor.
+
+pub mod motor;

@@ -1,0 +1,112 @@
+//! What a motor draws: table values, nameplate, the larger of both.
+
+use crate::error::OutsideRange;
+use crate::quantity::{ElectricCurrent, Power, amperes, in_horsepower};
+use crate::standards::motor_current::{Row, TABLE};
+use serde::{Deserialize, Serialize};
+
+/// Where a motor works; it sets what is assumed until the nameplate is known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum MotorKind {
+    /// In the well, below the pump.
+    Submersible,
+    /// On the surface.
+    Surface,
+}
+
+/// The rated voltage of a motor, and the column of table 430.250 that goes with it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RatedVoltage {
+    /// 200 V motors.
+    V200,
+    /// 208 V motors.
+    V208,
+    /// 230 V motors, on 220 to 240 V systems.
+    V230,
+    /// 460 V motors, on 440 to 480 V systems.
+    V460,
+}
+
+/// Full-load current of a three-phase induction motor by its rated power.
+///
+/// Between two rows the current is interpolated in a straight line; a power within 10⁻⁹ of a row is that row, so that a
+/// change of units never moves it off.
+///
+/// # Units
+/// `power` rated shaft power; the result a current.
+/// # Range
+/// 0.5 to 200 hp.
+/// # Errors
+/// [`OutsideRange`] names `power` (hp).
+/// # Source
+/// [nec-2023-430.250]; interpolation after 430.6(A)(1), which uses it the other way, from amperes to horsepower.
+/// # Example
+/// ```
+/// # use wellwright_core::{pump::motor::*, quantity::*};
+/// let amps = table_current(horsepower(10.0), RatedVoltage::V230)?;
+/// assert_eq!(in_amperes(amps), 28.0);
+/// # Ok::<(), wellwright_core::error::OutsideRange>(())
+/// ```
+pub fn table_current(power: Power, voltage: RatedVoltage) -> Result<ElectricCurrent, OutsideRange> {
+    let (least, most) = (TABLE[0].hp, TABLE[TABLE.len() - 1].hp);
+    let hp = in_horsepower(power);
+    let column = |row: &Row| match voltage {
+        RatedVoltage::V200 => row.v200,
+        RatedVoltage::V208 => row.v208,
+        RatedVoltage::V230 => row.v230,
+        RatedVoltage::V460 => row.v460,
+    };
+    if let Some(row) = TABLE.iter().find(|row| (hp / row.hp - 1.0).abs() < 1e-9) {
+        return Ok(amperes(column(row)));
+    }
+    let hp = OutsideRange::check("power", hp, least, most)?;
+    let above = TABLE.partition_point(|row| row.hp < hp).clamp(1, TABLE.len() - 1);
+    let (low, high) = (&TABLE[above - 1], &TABLE[above]);
+    let share = (hp - low.hp) / (high.hp - low.hp);
+    Ok(amperes(column(low) + share * (column(high) - column(low))))
+}
+
+/// The current that sizes the conductors: the larger of nameplate and table.
+///
+/// # Units
+/// Currents at the same rated voltage.
+/// # Range
+/// Any.
+/// # Source
+/// [nec-2023-430.6] sizes by the table; submersible motors often draw more, so the larger governs (practice).
+#[must_use]
+pub fn sizing_current(table: ElectricCurrent, nameplate: Option<ElectricCurrent>) -> ElectricCurrent {
+    nameplate.map_or(table, |amps| amps.max(table))
+}
+
+/// The current of the same motor connected for another voltage: I₂ = I₁ · V₁/V₂.
+///
+/// # Units
+/// `from` and `to` rated voltages in volts.
+/// # Range
+/// Dual-voltage motors; voltages above 0.
+/// # Source
+/// Equal power at equal power factor and efficiency.
+#[must_use]
+pub fn reconnected_current(current: ElectricCurrent, from: f64, to: f64) -> ElectricCurrent {
+    current * (from / to)
+}
+
+/// Efficiency and power factor assumed for a three-phase motor until its nameplate is known.
+///
+/// # Units
+/// `power` rated shaft power; both results dimensionless: (efficiency, power factor).
+/// # Range
+/// Three-phase induction motors at three quarters of their load and above.
+/// # Source
+/// Common practice, no single source.
+#[must_use]
+pub fn assumed_efficiency_and_power_factor(kind: MotorKind, power: Power) -> (f64, f64) {
+    match (kind, in_horsepower(power)) {
+        (MotorKind::Surface, _) => (0.92, 0.86),
+        (MotorKind::Submersible, hp) if hp <= 10.0 => (0.78, 0.80),
+        (MotorKind::Submersible, hp) if hp <= 30.0 => (0.82, 0.84),
+        (MotorKind::Submersible, _) => (0.86, 0.85),
+    }
+}

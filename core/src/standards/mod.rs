@@ -1,0 +1,12 @@
+//! Published tables as data, each with its source on top. Edition: NFPA 70 (NEC), 2023.
+//!
+//! Numbers were typed from memory of the code and read against the reproductions that `SOURCES.md` names; before a
+//! design is relied on, read them against the edition that is adopted where the well is.
+
+pub mod ambient;
+pub mod ampacity;
+pub mod conductor;
+pub mod ground;
+pub mod motor_current;
+pub mod overcurrent;
+pub mod reactance;
