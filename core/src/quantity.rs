@@ -120,6 +120,14 @@ pub struct Celsius(pub f64);
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Default)]
 pub struct Money(pub f64);
 
+impl Money {
+    /// The amount without its sign.
+    #[must_use]
+    pub fn size(self) -> Self {
+        Self(self.0.abs())
+    }
+}
+
 impl Add for Money {
     type Output = Self;
     fn add(self, other: Self) -> Self {
@@ -297,6 +305,7 @@ impl UnitSystem {
 
 /// A figure as a person entered it: the number and its unit, untouched.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Entry {
     /// The number.
     pub value: f64,

@@ -152,13 +152,14 @@ pub fn resistance_from_geometry(
 /// # Units
 /// `at_75` ohms per length; `temperature` °C; the result ohms per length.
 /// # Range
-/// −60 to 150 °C.
+/// −60 to 150 °C; `at_75` to 1,000 Ω/m.
 /// # Errors
-/// [`OutsideRange`] names `temperature`.
+/// [`OutsideRange`] names `temperature` (°C) or `at_75` (Ω/m).
 /// # Source
 /// [nec-2023-ch9-t8] note 2.
 pub fn resistance_at(at_75: OhmsPerLength, metal: Metal, temperature: Celsius) -> Result<OhmsPerLength, OutsideRange> {
     let t = OutsideRange::check("temperature", temperature.0, -60.0, 150.0)?;
+    OutsideRange::check("at_75", at_75.value, 0.0, 1e3)?;
     Ok(at_75 * (1.0 + properties(metal).coefficient_75 * (t - 75.0)))
 }
 

@@ -56,12 +56,13 @@ pub fn reactance(size: Size, build: Build) -> OhmsPerLength {
 /// # Units
 /// `gmd` and `gmr` lengths, `frequency` Hz; the result ohms per length.
 /// # Range
-/// GMD > GMR > 0 (given as the ratio, up to 10⁶); 0 to 1,000 Hz.
+/// GMR 10⁻⁶ to 10³ m; GMD at least GMR and to 10⁶ times it; 0 to 1,000 Hz.
 /// # Errors
-/// [`OutsideRange`] names `gmd/gmr` or `frequency`.
+/// [`OutsideRange`] names `gmr` (m), `gmd/gmr` or `frequency` (Hz).
 /// # Source
 /// [grainger-stevenson-1994] chapter 4.
 pub fn from_spacing(gmd: Length, gmr: Length, frequency: f64) -> Result<OhmsPerLength, OutsideRange> {
+    OutsideRange::check("gmr", gmr.value, 1e-6, 1e3)?;
     let ratio = OutsideRange::check("gmd/gmr", (gmd / gmr).value, 1.0, 1e6)?;
     let frequency = OutsideRange::check("frequency", frequency, 0.0, 1000.0)?;
     Ok(per_meter(TAU * frequency * 2e-7 * ratio.ln()))

@@ -68,9 +68,11 @@ fn beyond_usual(job: &Job, field: Field) -> Option<Finding> {
     let spec = field.spec();
     let value = field.check(job.get(field)?).ok()?;
     let (least, most) = spec.usual;
-    let bound = if value > most {
+    // A change of units may move a value off a bound by its last digits.
+    let slack = 1e-9 * value.abs();
+    let bound = if value > most + slack {
         most
-    } else if value < least {
+    } else if value < least - slack {
         least
     } else {
         return None;

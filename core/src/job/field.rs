@@ -127,7 +127,7 @@ impl Field {
 
     /// Checks an entry and returns its value in the unit of the accepted range.
     ///
-    /// The range's ends are widened by 10⁻⁹ of the value, so that an end entered in another unit is inside it.
+    /// A value within 10⁻⁹ of an end of the range is that end, so that an end entered in another unit is inside it.
     ///
     /// # Errors
     /// Names the field, what was given and what is accepted; NaN and infinity fail too.
@@ -143,6 +143,6 @@ impl Field {
         if value < accepted.min - slack || value > accepted.max + slack {
             return Err(InputError::OutOfRange { field: self, given, accepted });
         }
-        Ok(value)
+        Ok(value.clamp(accepted.min, accepted.max))
     }
 }

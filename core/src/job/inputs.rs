@@ -108,6 +108,13 @@ impl Inputs {
 
         let (power_factor, efficiency) = follow_motor(job, &motor_power, typed_pf, typed_efficiency);
         let device = follow_device(&motor_power, &efficiency, typed_device);
+        if let Err(error) = &device
+            && error.field() == Field::DeviceAmps
+            && errors.iter().all(|error| error.field() != Field::DeviceAmps)
+        {
+            errors.push(error.clone());
+            errors.sort_by_key(InputError::field);
+        }
         Self {
             pump_setting: pump_setting.map(|known| known.map(feet)),
             surface_run: surface_run.map(|known| known.map(feet)),
@@ -209,19 +216,21 @@ fn follow_motor(
     (stand_in(power_factor, |pair| pair.1), stand_in(efficiency, |pair| pair.0))
 }
 
-/// The device follows from the drive's input current until it is entered: the drive's marking decides.
+/// The device follows from the drive's input current until it is entered: the drive's marking decides. One larger than
+/// the field accepts is an error of that field.
 fn follow_device(power: &Checked<Power>, efficiency: &Checked<f64>, typed: Checked<f64>) -> Checked<ElectricCurrent> {
     match typed {
         Err(error) if follows(&error) => {
             let (power, efficiency) = (power.clone()?.value, efficiency.clone()?.value);
             let (displacement, distortion) = ASSUMED_FRONT_END;
-            true_power_factor(displacement, distortion)
+            let device = true_power_factor(displacement, distortion)
                 .and_then(|pf| {
                     drive_input_current(power, efficiency, ASSUMED_DRIVE_EFFICIENCY, volts(SUPPLY_VOLTS), pf)
                 })
                 .and_then(provisional_device)
-                .map(|value| Known { value, origin: Origin::Assumed })
-                .map_err(|_| error)
+                .map_err(|_| error)?;
+            let amps = Field::DeviceAmps.check(Entry::new(in_amperes(device), Unit::Ampere))?;
+            Ok(Known { value: amperes(amps), origin: Origin::Assumed })
         }
         typed => typed.map(|known| known.map(amperes)),
     }

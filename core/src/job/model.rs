@@ -140,6 +140,12 @@ pub struct Job {
 }
 
 impl Job {
+    /// A job with a name and nothing entered.
+    #[must_use]
+    pub fn named(name: &str) -> Self {
+        Self { name: name.to_owned(), ..Self::default() }
+    }
+
     /// The figure entered in a field, if any.
     #[must_use]
     pub fn get(&self, field: Field) -> Option<Entry> {

@@ -27,9 +27,9 @@ pub fn true_power_factor(displacement: f64, distortion: f64) -> Result<f64, Outs
 /// # Units
 /// `power` rated shaft power, `supply` the line voltage, efficiencies and true power factor dimensionless.
 /// # Range
-/// Efficiencies and power factor above 0.1 to 1; supply 100 to 1,000 V.
+/// Power to 10 MW; efficiencies and power factor 0.1 to 1; supply 100 to 1,000 V.
 /// # Errors
-/// [`OutsideRange`] names the argument.
+/// [`OutsideRange`] names the argument (W, V).
 /// # Source
 /// Power balance.
 pub fn drive_input_current(
@@ -39,11 +39,12 @@ pub fn drive_input_current(
     supply: ElectricPotential,
     power_factor: f64,
 ) -> Result<ElectricCurrent, OutsideRange> {
+    let power = OutsideRange::check("power", in_watts(power), 0.0, 1e7)?;
     let motor = OutsideRange::check("motor_efficiency", motor_efficiency, 0.1, 1.0)?;
     let drive = OutsideRange::check("drive_efficiency", drive_efficiency, 0.1, 1.0)?;
     let v = OutsideRange::check("supply", in_volts(supply), 100.0, 1000.0)?;
     let pf = OutsideRange::check("power_factor", power_factor, 0.1, 1.0)?;
-    Ok(amperes(in_watts(power) / (motor * drive * v * pf)))
+    Ok(amperes(power / (motor * drive * v * pf)))
 }
 
 /// The overcurrent device ahead of a drive while its marked maximum is unknown: next standard rating at or above 125 %

@@ -50,16 +50,13 @@ pub enum RatedVoltage {
 /// ```
 pub fn table_current(power: Power, voltage: RatedVoltage) -> Result<ElectricCurrent, OutsideRange> {
     let (least, most) = (TABLE[0].hp, TABLE[TABLE.len() - 1].hp);
-    let hp = in_horsepower(power);
+    let hp = rated_horsepower(power);
     let column = |row: &Row| match voltage {
         RatedVoltage::V200 => row.v200,
         RatedVoltage::V208 => row.v208,
         RatedVoltage::V230 => row.v230,
         RatedVoltage::V460 => row.v460,
     };
-    if let Some(row) = TABLE.iter().find(|row| (hp / row.hp - 1.0).abs() < 1e-9) {
-        return Ok(amperes(column(row)));
-    }
     let hp = OutsideRange::check("power", hp, least, most)?;
     let above = TABLE.partition_point(|row| row.hp < hp).clamp(1, TABLE.len() - 1);
     let (low, high) = (&TABLE[above - 1], &TABLE[above]);
@@ -103,10 +100,16 @@ pub fn reconnected_current(current: ElectricCurrent, from: f64, to: f64) -> Elec
 /// Common practice, no single source.
 #[must_use]
 pub fn assumed_efficiency_and_power_factor(kind: MotorKind, power: Power) -> (f64, f64) {
-    match (kind, in_horsepower(power)) {
+    match (kind, rated_horsepower(power)) {
         (MotorKind::Surface, _) => (0.92, 0.86),
         (MotorKind::Submersible, hp) if hp <= 10.0 => (0.78, 0.80),
         (MotorKind::Submersible, hp) if hp <= 30.0 => (0.82, 0.84),
         (MotorKind::Submersible, _) => (0.86, 0.85),
     }
+}
+
+/// The rated power in horsepower; one within 10⁻⁹ of a row of the table is that row, whatever unit it was entered in.
+fn rated_horsepower(power: Power) -> f64 {
+    let hp = in_horsepower(power);
+    TABLE.iter().map(|row| row.hp).find(|row| (hp / row - 1.0).abs() < 1e-9).unwrap_or(hp)
 }

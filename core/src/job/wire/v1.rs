@@ -94,7 +94,27 @@ impl JobV1 {
     }
 }
 
+/// Where a list stands, or an object that is neither the file, a group nor a figure. Version 1 has none of these, yet
+/// the deserializer would take a list for an object's values in order and an object for a word.
+fn misplaced(value: &Value, path: &str) -> Option<String> {
+    match value {
+        Value::Array(_) => Some(path.to_owned()),
+        Value::Object(members) => {
+            if path.contains('.') && Field::ALL.iter().all(|field| field.path() != path) {
+                return Some(path.to_owned());
+            }
+            members.iter().find_map(|(name, member)| {
+                misplaced(member, &if path.is_empty() { name.clone() } else { format!("{path}.{name}") })
+            })
+        }
+        _ => None,
+    }
+}
+
 pub(super) fn read(value: &Value) -> Result<Job, WireError> {
+    if let Some(path) = misplaced(value, "") {
+        return Err(WireError::BadField { path, detail: "a list or an object has no place here".into() });
+    }
     let mut file: JobV1 = serde_path_to_error::deserialize(value)
         .map_err(|error| WireError::BadField { path: error.path().to_string(), detail: error.inner().to_string() })?;
     if let Some(sets) = file.cable.most_sets

@@ -1,0 +1,81 @@
+// Runs after each build of Trunk, on what it made, and stops the build if that has another shape.
+// It moves the inline start script to a file, so that the security policy can forbid inline
+// scripts; it names the script files and the program by their final bytes, so that a name never
+// stands for two contents; it writes the policy.
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+const policy = [
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self'",
+  // Charts measure their text with styled elements.
+  "style-src-attr 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "manifest-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "object-src 'none'",
+].join('; ');
+
+const folder = process.env.TRUNK_STAGING_DIR;
+if (!folder) throw new Error('TRUNK_STAGING_DIR is not set: Trunk runs this file');
+
+const digest = (bytes) => createHash('sha256').update(bytes).digest('hex').slice(0, 16);
+
+function onlyFile(pattern) {
+  const names = readdirSync(folder).filter((name) => pattern.test(name));
+  if (names.length !== 1) throw new Error(`${pattern} should match one file, not [${names}]`);
+  return names[0];
+}
+
+/** Replaces what is there once, or says what is missing. */
+function replaceOnce(text, pattern, replacement) {
+  const found = [...text.matchAll(new RegExp(pattern, 'g'))];
+  if (found.length !== 1) throw new Error(`${pattern} should match once, not ${found.length} times`);
+  return text.replace(pattern, replacement);
+}
+
+// Snippets are script files of libraries. Their names do not follow from their bytes.
+if (existsSync(join(folder, 'snippets'))) throw new Error('snippets need names by their bytes');
+
+const wasmFile = onlyFile(/^wellwright-[0-9a-f]+_bg\.wasm$/);
+const glueFile = onlyFile(/^wellwright-[0-9a-f]+\.js$/);
+let html = readFileSync(join(folder, 'index.html'), 'utf8');
+
+const wasmName = `wellwright-${digest(readFileSync(join(folder, wasmFile)))}.wasm`;
+renameSync(join(folder, wasmFile), join(folder, wasmName));
+
+// The glue names the program only as a default, which the start script overrides.
+const glue = readFileSync(join(folder, glueFile), 'utf8').replaceAll(/wellwright\w*_bg\.wasm/g, wasmName);
+const glueName = `wellwright-${digest(glue)}.js`;
+rmSync(join(folder, glueFile));
+writeFileSync(join(folder, glueName), glue);
+
+const inline = /<script type="module">([^<]*TrunkApplicationStarted[^<]*)<\/script>/;
+const start = replaceOnce(
+  replaceOnce(html.match(inline)?.[1].trim() ?? '', `./${glueFile}`, `./${glueName}`),
+  `./${wasmFile}`,
+  `./${wasmName}`,
+);
+const startName = `start-${digest(start)}.js`;
+writeFileSync(join(folder, startName), start);
+
+html = replaceOnce(html, inline, `<script type="module" src="./${startName}"></script>`);
+// WebKit would load the program twice: once for this link, once for the script.
+html = replaceOnce(html, /<link rel="preload"[^>]*\.wasm"[^>]*>/, '');
+html = replaceOnce(html, `./${glueFile}`, `./${glueName}`);
+html = replaceOnce(
+  html,
+  /<meta charset="utf-8"\s*\/?>/,
+  (charset) => `${charset}<meta http-equiv="Content-Security-Policy" content="${policy}">`,
+);
+
+for (const leftover of [wasmFile, glueFile, ' integrity=', '<style', '<script>']) {
+  if (html.includes(leftover)) throw new Error(`index.html should not hold ${leftover}`);
+}
+writeFileSync(join(folder, 'index.html'), html);

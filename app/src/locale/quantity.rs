@@ -1,0 +1,146 @@
+//! Quantities with their units, as people write them.
+
+use super::number::{NO_BREAK, figure, grouped};
+use super::words;
+use wellwright_core::cable::lead::Conductor;
+use wellwright_core::quantity::{Entry, Length, Mass, Money, Unit, UnitSystem, in_feet, in_pounds};
+use wellwright_core::standards::conductor::Size;
+
+/// A figure and its unit, to be set side by side.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Shown {
+    /// The figure.
+    pub figure: String,
+    /// The unit, empty for a plain number and for money, whose sign stands in the figure.
+    pub unit: &'static str,
+}
+
+impl Shown {
+    /// Figure and unit in one unbroken text.
+    #[must_use]
+    pub fn text(&self) -> String {
+        match self.unit {
+            "" => self.figure.clone(),
+            unit => format!("{}{NO_BREAK}{unit}", self.figure),
+        }
+    }
+}
+
+/// The unit's name beside a figure.
+#[must_use]
+pub fn unit_name(unit: Unit) -> &'static str {
+    match unit {
+        Unit::Horsepower => "hp",
+        Unit::Kilowatt => "kW",
+        Unit::Ampere => "A",
+        Unit::Foot => "ft",
+        Unit::Meter => "m",
+        Unit::DegreeCelsius => "°C",
+        Unit::DegreeFahrenheit => "°F",
+        Unit::Percent => "%",
+        Unit::Dollar => "$",
+        Unit::DollarPerFoot => "$/ft",
+        Unit::DollarPerMeter => "$/m",
+        Unit::DollarPerPound => "$/lb",
+        Unit::DollarPerKilogram => "$/kg",
+        _ => "",
+    }
+}
+
+/// An entry in the units of a system, to the digits that were typed.
+#[must_use]
+pub fn entry(entry: Entry, system: UnitSystem) -> Shown {
+    let unit = system.unit(entry.unit.kind());
+    let value = entry.to(unit).unwrap_or(entry.value);
+    Shown { figure: figure(value), unit: unit_name(unit) }
+}
+
+/// As [`entry`], figure and unit in one text.
+#[must_use]
+pub fn entry_text(given: Entry, system: UnitSystem) -> String {
+    entry(given, system).text()
+}
+
+/// A plain quantity with a fixed number of decimals.
+#[must_use]
+pub fn shown(value: f64, decimals: usize, unit: &'static str) -> Shown {
+    Shown { figure: grouped(value, decimals), unit }
+}
+
+/// A depth or a length along the lead, whole feet or tenths of a meter.
+#[must_use]
+pub fn depth(length: Length, system: UnitSystem) -> Shown {
+    match system {
+        UnitSystem::Us => shown(in_feet(length), 0, "ft"),
+        UnitSystem::Si => shown(length.value, 1, "m"),
+    }
+}
+
+/// A mass of metal, to tenths.
+#[must_use]
+pub fn mass(mass: Mass, system: UnitSystem) -> Shown {
+    match system {
+        UnitSystem::Us => shown(in_pounds(mass), 1, "lb"),
+        UnitSystem::Si => shown(mass.value, 1, "kg"),
+    }
+}
+
+/// A share in percent.
+#[must_use]
+pub fn percent(share: f64, decimals: usize) -> Shown {
+    shown(100.0 * share, decimals, "%")
+}
+
+/// Money with this many decimals: `−$1,234`.
+#[must_use]
+pub fn money(amount: Money, decimals: usize) -> String {
+    let text = grouped(amount.0.abs(), decimals);
+    let nothing = text.bytes().all(|byte| matches!(byte, b'0' | b'.'));
+    if amount.0 < 0.0 && !nothing { format!("\u{2212}${text}") } else { format!("${text}") }
+}
+
+/// Decimals that a sum and its difference need so that the rounded figures add up on the screen: 0, else 2.
+#[must_use]
+pub fn money_alike(larger: Money, smaller: Money) -> usize {
+    let difference = (larger - smaller).0.round();
+    if (larger.0.round() - smaller.0.round() - difference).abs() < 0.5 { 0 } else { 2 }
+}
+
+/// A size with its gauge: `6 AWG`, `250 kcmil`.
+#[must_use]
+pub fn lead_size(size: Size) -> String {
+    format!("{}{NO_BREAK}{}", size.designation(), size.gauge())
+}
+
+/// Phase conductors of a lead: `6 AWG`, or `2 sets of 4/0 AWG`.
+#[must_use]
+pub fn conductor(conductor: Conductor) -> String {
+    let size = lead_size(conductor.size);
+    if conductor.sets > 1 { (words().sets_of)(conductor.sets, &size) } else { size }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn money_has_its_sign_before_the_currency() {
+        assert_eq!(money(Money(-1445.91), 0), "\u{2212}$1,446");
+        assert_eq!(money(Money(-0.3), 0), "$0");
+        assert_eq!(money(Money(2254.9468), 2), "$2,254.95");
+    }
+
+    #[test]
+    fn cents_show_only_where_dollars_would_not_add_up() {
+        assert_eq!(money_alike(Money(2254.95), Money(809.04)), 0);
+        assert_eq!(money_alike(Money(100.5), Money(50.4)), 2); // 101 − 50 ≠ 50
+    }
+
+    #[test]
+    fn an_entry_shows_in_either_system_and_never_changes() {
+        let typed = Entry::new(620.0, Unit::Foot);
+        assert_eq!(entry_text(typed, UnitSystem::Us), "620\u{a0}ft");
+        assert_eq!(entry_text(typed, UnitSystem::Si), "188.976\u{a0}m");
+        assert_eq!(entry_text(Entry::new(0.8, Unit::One), UnitSystem::Us), "0.8");
+    }
+}

@@ -1,0 +1,180 @@
+//! What the answer says, in words and figures: pure, from the evaluation.
+
+use crate::locale::{self, depth, money, money_alike, percent, words};
+use wellwright_core::cable::lead::Governs;
+use wellwright_core::evaluate::{Basis, Evaluation, Here, Saving, WayHere};
+use wellwright_core::job::Way;
+use wellwright_core::quantity::{Money, UnitSystem, in_feet};
+
+/// A figure with the words above and beneath it.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Says {
+    /// Above.
+    pub title: String,
+    /// The figure.
+    pub figure: String,
+    /// The unit, in grey.
+    pub unit: &'static str,
+    /// Beneath.
+    pub note: String,
+}
+
+/// The whole answer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Headline {
+    /// What is saved.
+    pub saving: Says,
+    /// The 240 V and the 480 V way.
+    pub ways: [Says; 2],
+    /// Where both cost the same.
+    pub even: Says,
+}
+
+/// The answer of an evaluation.
+#[must_use]
+pub fn headline(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Headline {
+    let here = answer.here.as_ref();
+    let saving = here.and_then(|here| here.saving.as_ref());
+    let decimals = here.map_or(0, |here| decimals(here, basis));
+    Headline {
+        saving: match (here, saving) {
+            (Some(here), Some(saving)) => saved(here, saving, system, basis, decimals),
+            (Some(_), None) => plain(words().no_saving, words().no_size),
+            (None, _) => waiting(answer),
+        },
+        ways: Way::ALL.map(|way| match here {
+            Some(here) => here.way(way).map_or_else(
+                || plain((words().way)(way), words().no_size),
+                |lead| way_says(way, lead, basis, decimals),
+            ),
+            None => plain((words().way)(way), ""),
+        }),
+        even: even(answer, system, basis),
+    }
+}
+
+fn plain(title: &str, note: &str) -> Says {
+    Says { title: title.to_owned(), figure: "–".to_owned(), unit: "", note: note.to_owned() }
+}
+
+/// Without an answer: the figures that are waited for.
+fn waiting(answer: &Evaluation) -> Says {
+    let fields: Vec<&str> = answer.errors.iter().map(|error| (words().field)(error.field())).collect();
+    Says { title: words().waiting_for.to_owned(), figure: "–".to_owned(), unit: "", note: fields.join(", ") }
+}
+
+/// Decimals with which the two costs and their difference add up.
+fn decimals(here: &Here, basis: Basis) -> usize {
+    match here.ways {
+        [Some(low), Some(high)] => {
+            let (low, high) = (cost(&low, basis), cost(&high, basis));
+            if low.0 > high.0 { money_alike(low, high) } else { money_alike(high, low) }
+        }
+        _ => 0,
+    }
+}
+
+/// A way's cost on a basis.
+fn cost(lead: &WayHere, basis: Basis) -> Money {
+    match basis {
+        Basis::Cable => lead.cable,
+        Basis::Installed => lead.installed,
+    }
+}
+
+fn saved(here: &Here, saving: &Saving, system: UnitSystem, basis: Basis, decimals: usize) -> Says {
+    let amount = saving.on(basis);
+    let at = depth(here.depth, system).text();
+    let title = if amount.0 > 0.0 {
+        (words().saves_at)(Way::V480, &at)
+    } else if amount.0 < 0.0 {
+        (words().saves_at)(Way::V240, &at)
+    } else {
+        (words().same_at)(&at)
+    };
+    let extra = saving.cable - saving.net;
+    let note = match basis {
+        Basis::Installed => {
+            (words().cable_less_equipment)(&money(saving.cable, decimals), &money(extra, decimals))
+        }
+        Basis::Cable => {
+            let mass = locale::mass(saving.metal.abs(), system).text();
+            if saving.metal.value < 0.0 { (words().copper_more)(&mass) } else { (words().copper_not_bought)(&mass) }
+        }
+    };
+    Says { title, figure: money(amount.size(), decimals), unit: "", note }
+}
+
+fn way_says(way: Way, lead: &WayHere, basis: Basis, decimals: usize) -> Says {
+    let size = (words().three_of)(&locale::conductor(lead.run.run.conductor));
+    let drop = (words().drop_of)(&percent(lead.drop_share, 1).text());
+    Says {
+        title: (words().way)(way).to_owned(),
+        figure: money(cost(lead, basis), decimals),
+        unit: "",
+        note: format!("{size}, {drop}"),
+    }
+}
+
+/// Why a lead has its size.
+#[must_use]
+pub fn why(governs: Governs) -> &'static str {
+    match governs {
+        Governs::Ampacity => words().governs_ampacity,
+        Governs::Drop => words().governs_drop,
+    }
+}
+
+fn even(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Says {
+    let title = words().even_at.to_owned();
+    let Some(sweep) = answer.sweep.as_ref() else { return plain(&title, "") };
+    let found = sweep.break_even(basis);
+    match (found.lasting(), found.first) {
+        (Some(last), _) => {
+            let shown = depth(last.depth, system);
+            let before: Vec<String> = found.crossings[..found.crossings.len() - 1]
+                .iter()
+                .map(|crossing| depth(crossing.depth, system).text())
+                .collect();
+            let mut note = (words().then_cheaper)(last.below).to_owned();
+            if !before.is_empty() {
+                note = format!("{note}; {}", (words().also_even_at)(&before.join(", ")));
+            }
+            Says { title, figure: shown.figure, unit: shown.unit, note }
+        }
+        (None, Some(way)) => plain(&title, (words().always_cheaper)(way)),
+        (None, None) if in_feet(sweep.way(Way::V240).reach()) > 0.0 => plain(&title, words().never_differs),
+        (None, None) => plain(&title, ""),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::platform::storage::demo_jobs;
+    use wellwright_core::evaluate::evaluate;
+    use wellwright_core::job::Job;
+
+    #[test]
+    fn the_answer_of_the_first_demo_job() {
+        let answer = evaluate(&demo_jobs().remove(0));
+        let says = headline(&answer, UnitSystem::Us, Basis::Installed);
+        assert_eq!(says.saving.title, "480\u{a0}V saves, at 620\u{a0}ft");
+        assert_eq!(says.saving.figure, "$546");
+        assert_eq!(says.saving.note, "$1,446 on cable, less $900 extra equipment");
+        assert_eq!(says.ways[0].figure, "$2,255");
+        assert_eq!(says.ways[0].note, "3\u{a0}×\u{a0}6\u{a0}AWG, drop 4.6\u{a0}%");
+        assert_eq!(says.ways[1].figure, "$1,709");
+        assert_eq!((says.even.figure.as_str(), says.even.unit), ("426", "ft"));
+        let cable = headline(&answer, UnitSystem::Si, Basis::Cable);
+        assert_eq!(cable.saving.figure, "$1,446");
+        assert_eq!(cable.saving.note, "72.9\u{a0}kg of metal not bought");
+    }
+
+    #[test]
+    fn without_figures_it_says_what_is_waited_for() {
+        let says = headline(&evaluate(&Job::default()), UnitSystem::Us, Basis::Installed);
+        assert_eq!(says.saving.note, "Pump setting, Motor power");
+        assert_eq!(says.saving.figure, "–");
+    }
+}

@@ -1,0 +1,211 @@
+//! The list of jobs, each hanging from the ground at its own depth.
+
+use crate::locale::{self, words};
+use crate::parts::icon::Icon;
+use crate::parts::notice::{SetAsideNotice, StorageNotice};
+use crate::parts::screen_settings::{Themes, Units};
+use crate::pictures::WellMark;
+use crate::platform::storage;
+use crate::routes::Route;
+use crate::state::{Edit, Sheet, answer, app};
+use leptos::html;
+use leptos::prelude::*;
+use wellwright_core::evaluate::{Evaluation, Saving};
+use wellwright_core::job::{Field, Job, Way};
+use wellwright_core::quantity::{Length, UnitSystem, feet};
+
+/// The list of jobs.
+#[component]
+pub fn Jobs() -> impl IntoView {
+    let app = app();
+    let words = words();
+    document().set_title(words.app);
+    let ids = Memo::new(move |_| app.shelf.with(crate::state::Shelf::ids));
+    let deepest = Memo::new(move |_| app.shelf.with(|shelf| deepest(shelf.jobs.iter().map(|kept| &kept.sheet.job))));
+    let new_job = move |_| {
+        Route::Job(app.add(Sheet::of(Job::named(words.new_job_name)))).go();
+    };
+    let add_demo = move |_| {
+        for job in storage::demo_jobs().into_iter().rev() {
+            app.add(Sheet::of(job));
+        }
+    };
+    let units = move || app.settings.get().units;
+    let scale = move || locale::depth(deepest.get(), units()).text();
+    let any_demo = move || app.shelf.with(|shelf| shelf.jobs.iter().any(|kept| kept.sheet.job.demo));
+    view! {
+        <header class="bar">
+            <div class="name"><b>{words.app}</b><span class="note only-desk">{words.app_line}</span></div>
+            <Units place="bar" />
+            <span class="only-desk"><Themes place="bar" /></span>
+        </header>
+        <main class="page">
+            <StorageNotice />
+            <SetAsideNotice />
+            <div class="head">
+                <h1>{words.jobs}</h1>
+                <button class="btn act" on:click=new_job>{words.new_job}</button>
+            </div>
+            <Show
+                when=move || ids.with(|ids| !ids.is_empty())
+                fallback=move || view! {
+                    <div class="empty">
+                        <p><b>{words.no_jobs}</b></p>
+                        <p>{words.no_jobs_hint}</p>
+                        <button class="btn" on:click=add_demo>{words.add_demo_jobs}</button>
+                    </div>
+                }
+            >
+                <ol class="jobs">
+                    <For each=move || ids.get() key=Clone::clone let:id><Row id=id deepest=deepest /></For>
+                </ol>
+                <footer class="foot note">
+                    <span>{move || (words.kept_here)(ids.with(Vec::len))}" "{move || (words.well_scale)(&scale())}</span>
+                    <Show when=any_demo><span>{words.demo_foot}</span></Show>
+                </footer>
+            </Show>
+            <div class="only-phone theme-row"><Themes place="foot" /></div>
+        </main>
+    }
+}
+
+/// The deepest setting of a list, at least 100 ft, so that all wells hang on one scale.
+fn deepest<'a>(jobs: impl Iterator<Item = &'a Job>) -> Length {
+    let depth = |job: &Job| {
+        let entry = job.get(Field::PumpSetting)?;
+        Field::PumpSetting.check(entry).ok().map(feet)
+    };
+    jobs.filter_map(depth).fold(feet(100.0), Length::max)
+}
+
+/// One job of the list.
+#[component]
+fn Row(
+    /// Its id.
+    id: String,
+    /// Depth of the deepest well of the list.
+    deepest: Memo<Length>,
+) -> impl IntoView {
+    let app = app();
+    let words = words();
+    let id = StoredValue::new(id);
+    let sheet = Memo::new(move |_| id.with_value(|id| app.sheet(id)).unwrap_or_default());
+    let answer = answer(sheet);
+    let renaming = RwSignal::new(false);
+    let name = move || sheet.with(|sheet| sheet.job.name.clone());
+    let note = move || {
+        sheet.with(|sheet| match (sheet.job.demo, sheet.job.note.as_str()) {
+            (true, "") => words.demo.to_owned(),
+            (true, note) => format!("{}: {note}", words.demo),
+            (false, note) => note.to_owned(),
+        })
+    };
+    let facts = move || sheet.with(|sheet| facts(&sheet.job, app.settings.get().units));
+    let line = move || answer.with(line);
+    let depth = move || answer.with(|answer| answer.inputs.pump_setting.as_ref().ok().map(|known| known.value));
+    let href = id.with_value(|id| Route::Job(id.clone()).href());
+    view! {
+        <li>
+            <div class="hang">{move || view! { <WellMark depth=depth() deepest=deepest.get() /> }}</div>
+            <div class="what">
+                <Show
+                    when=move || !renaming.get()
+                    fallback=move || view! { <Rename name=name() on_done=Callback::new(move |new: Option<String>| {
+                        if let Some(new) = new {
+                            id.with_value(|id| app.edit(id, Edit::Name(new)));
+                        }
+                        renaming.set(false);
+                    }) /> }
+                >
+                    <h2><a href=href.clone()>{name}</a></h2>
+                </Show>
+                <p class="note">{note}</p>
+            </div>
+            <p class="facts">{facts}</p>
+            <p class="fig" data-state=move || line().2>
+                <b>{move || line().0}</b>
+                <span class="note">{move || line().1}</span>
+            </p>
+            <details class="more">
+                <summary class="btn quiet"><Icon name="more" /><span class="sr">{move || (words.more_for)(&name())}</span></summary>
+                <div class="menu">
+                    <button class="btn quiet" on:click=move |_| renaming.set(true)>{words.rename}</button>
+                    <button class="btn quiet" on:click=move |_| duplicate(id)>{words.duplicate}</button>
+                    <button class="btn quiet" on:click=move |_| id.with_value(|id| app.delete(id, words.deleted))>
+                        {words.delete}
+                    </button>
+                </div>
+            </details>
+        </li>
+    }
+}
+
+/// A field that takes the place of the name while it is changed; Enter keeps, Escape leaves it.
+#[component]
+fn Rename(
+    /// The name now.
+    name: String,
+    /// The new name, or nothing.
+    on_done: Callback<Option<String>>,
+) -> impl IntoView {
+    let input = NodeRef::<html::Input>::new();
+    let done = StoredValue::new(false);
+    let finish = move |keep: bool| {
+        if done.get_value() {
+            return;
+        }
+        done.set_value(true);
+        let text = input.get_untracked().map(|input| input.value().trim().to_owned()).filter(|text| !text.is_empty());
+        on_done.run(if keep { text } else { None });
+    };
+    Effect::new(move |_| {
+        if let Some(input) = input.get() {
+            let _ = input.focus();
+            input.select();
+        }
+    });
+    view! {
+        <input
+            class="rename"
+            node_ref=input
+            aria-label=words().job_name
+            maxlength="120"
+            prop:value=name
+            on:blur=move |_| finish(true)
+            on:keydown=move |event| match event.key().as_str() {
+                "Enter" => finish(true),
+                "Escape" => finish(false),
+                _ => {}
+            }
+        />
+    }
+}
+
+fn duplicate(id: StoredValue<String>) {
+    let app = app();
+    let Some(mut sheet) = id.with_value(|id| app.sheet_untracked(id)) else { return };
+    sheet.job.name = (words().copy_name)(&sheet.job.name);
+    app.add(sheet);
+}
+
+/// Depth and motor as they were entered.
+fn facts(job: &Job, system: UnitSystem) -> String {
+    let shown = |field| job.get(field).filter(|entry| entry.value.is_finite()).map(|entry| locale::entry_text(entry, system));
+    let both: Vec<String> = [Field::PumpSetting, Field::MotorPower].into_iter().filter_map(shown).collect();
+    both.join(", ")
+}
+
+/// What a job's row says: the figure, the words beneath, and `ok`, `stop` or `none`.
+fn line(answer: &Evaluation) -> (String, String, &'static str) {
+    let words = words();
+    match (&answer.here, answer.errors.len()) {
+        (Some(here), _) => match &here.saving {
+            Some(Saving { net, .. }) => {
+                let way = if net.0 < 0.0 { Way::V240 } else { Way::V480 };
+                (locale::money(net.size(), 0), (words.saves)(way).to_owned(), "ok")
+            }
+            None => (words.no_size.to_owned(), String::new(), "stop"),
+        },
+        (None, wrong) => (words.no_answer_yet.to_owned(), (words.figures_wrong)(wrong.max(1)), "none"),
+    }
+}

@@ -1,0 +1,112 @@
+//! Colors, pens and lettering of the theme, read from the style sheets once per theme.
+
+use super::mark::{Lettering, Pen, Tint};
+use leptos::prelude::document;
+use plotters::style::{Color as _, RGBAColor, RGBColor};
+use wellwright_core::job::Way;
+
+/// What a theme draws with.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ink {
+    /// Names of the type faces.
+    pub face: String,
+    /// Sizes of the lettering.
+    pub lettering: Lettering,
+    colors: [RGBColor; 7],
+    hatch: f64,
+    pens: [f64; 5],
+    /// Dash and gap of the 240 V way.
+    pub dash: (f64, f64),
+}
+
+/// Custom properties that hold colors, in the order of [`Ink::color`].
+const COLORS: [&str; 7] = ["--ink", "--hair", "--act", "--on-act", "--sheet", "--way-240", "--way-480"];
+/// Custom properties that hold pens, thinnest first.
+const PENS: [(&str, f64); 5] =
+    [("--pen-hair", 1.0), ("--pen-thin", 1.25), ("--pen-mid", 1.75), ("--pen-heavy", 2.75), ("--pen-way", 3.0)];
+
+impl Ink {
+    /// Reads the theme in force.
+    #[must_use]
+    pub fn read() -> Self {
+        let style = document()
+            .document_element()
+            .and_then(|root| leptos::prelude::window().get_computed_style(&root).ok().flatten());
+        let get = |name: &str| {
+            style.as_ref().and_then(|style| style.get_property_value(name).ok()).unwrap_or_default().trim().to_owned()
+        };
+        Self::from(&get)
+    }
+
+    /// The ink whose properties a lookup gives; what is missing or can't be read has a plain default.
+    #[must_use]
+    pub fn from(get: &dyn Fn(&str) -> String) -> Self {
+        let pixels = |name: &str, default: f64| number(&get(name)).unwrap_or(default);
+        let dash = get("--dash-240");
+        let mut dashes = dash.split_whitespace().filter_map(number);
+        Self {
+            face: Some(get("--face")).filter(|face| !face.is_empty()).unwrap_or_else(|| "sans-serif".to_owned()),
+            lettering: Lettering {
+                small: pixels("--draw-s", 13.0),
+                plain: pixels("--draw", 14.0),
+                large: pixels("--draw-l", 17.0),
+            },
+            colors: COLORS.map(|name| color(&get(name)).unwrap_or(RGBColor(0, 0, 0))),
+            hatch: pixels("--hatch", 0.5),
+            pens: PENS.map(|(name, default)| pixels(name, default)),
+            dash: (dashes.next().unwrap_or(11.0), dashes.next().unwrap_or(5.0)),
+        }
+    }
+
+    /// The color of a role.
+    #[must_use]
+    pub fn color(&self, tint: Tint) -> RGBAColor {
+        let solid = |index: usize| self.colors[index].to_rgba();
+        match tint {
+            Tint::Ink => solid(0),
+            Tint::Hatch => self.colors[0].mix(self.hatch),
+            Tint::Hair => solid(1),
+            Tint::Act => solid(2),
+            Tint::OnAct => solid(3),
+            Tint::Sheet => solid(4),
+            Tint::Way(Way::V240) => solid(5),
+            Tint::Way(Way::V480) => solid(6),
+        }
+    }
+
+    /// The width of a pen.
+    #[must_use]
+    pub fn pen(&self, pen: Pen) -> f64 {
+        self.pens[pen as usize]
+    }
+}
+
+/// The number at the start of a text such as `13px`.
+fn number(text: &str) -> Option<f64> {
+    text.trim().trim_end_matches(|c: char| c.is_ascii_alphabetic()).parse().ok()
+}
+
+/// A color written `#rrggbb`.
+fn color(text: &str) -> Option<RGBColor> {
+    let hex = text.trim().strip_prefix('#')?;
+    let part = |range| u8::from_str_radix(hex.get(range)?, 16).ok();
+    (hex.len() == 6).then_some(())?;
+    Some(RGBColor(part(0..2)?, part(2..4)?, part(4..6)?))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn properties_are_read_as_written_in_style_sheets() {
+        assert_eq!(color(" #d55e00"), Some(RGBColor(0xd5, 0x5e, 0)));
+        assert_eq!(color("red"), None);
+        assert_eq!(color("#ééé"), None);
+        assert_eq!(number("1.25px"), Some(1.25));
+        assert_eq!(number(".55"), Some(0.55));
+        let ink = Ink::from(&|name| if name == "--dash-240" { "8 3".to_owned() } else { String::new() });
+        assert_eq!(ink.dash, (8.0, 3.0));
+        assert_eq!(ink.face, "sans-serif");
+    }
+}

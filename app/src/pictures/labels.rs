@@ -1,0 +1,129 @@
+//! Where labels stand: inside the picture, on nothing else, and who gives way.
+
+use super::mark::{Anchor, Hand, Label, Lettering, Point, Rect};
+
+/// Room between two labels.
+const APART: f64 = 2.0;
+
+/// Width that a text may take, on the safe side for the faces that systems bring.
+#[must_use]
+pub fn text_width(text: &str, size: f64, bold: bool) -> f64 {
+    let ems: f64 = text.chars().map(em).sum();
+    ems * size * if bold { 1.22 } else { 1.1 }
+}
+
+fn em(letter: char) -> f64 {
+    match letter {
+        ' ' | '\u{a0}' | '.' | ',' | ':' | '\'' | 'i' | 'l' | 'j' | '|' => 0.28,
+        'f' | 't' | 'r' | '(' | ')' | '-' | '/' => 0.36,
+        'm' | 'w' | 'M' | 'W' | '%' => 0.9,
+        'A'..='Z' => 0.68,
+        _ => 0.57,
+    }
+}
+
+/// The labels of a picture while they are placed.
+#[derive(Debug)]
+pub struct Board {
+    bounds: Rect,
+    lettering: Lettering,
+    taken: Vec<Rect>,
+    lines: Vec<(Point, Point)>,
+    labels: Vec<Label>,
+}
+
+impl Board {
+    /// An empty board.
+    #[must_use]
+    pub fn new(bounds: Rect, lettering: Lettering) -> Self {
+        Self { bounds, lettering, taken: Vec::new(), lines: Vec::new(), labels: Vec::new() }
+    }
+
+    /// Sizes of the lettering.
+    #[must_use]
+    pub fn lettering(&self) -> Lettering {
+        self.lettering
+    }
+
+    /// A label with the room that it needs, at a point: its anchor across, its middle upright.
+    #[must_use]
+    pub fn label(&self, text: &str, at: Point, anchor: Anchor, hand: Hand) -> Label {
+        let size = self.lettering.size(hand.letters);
+        let width = text_width(text, size, hand.bold);
+        let left = match anchor {
+            Anchor::Start => at.x,
+            Anchor::Middle => at.x - width / 2.0,
+            Anchor::End => at.x - width,
+        };
+        let half = size * 0.58;
+        let rect = Rect { left, top: at.y - half, right: left + width, bottom: at.y + half };
+        Label { text: text.to_owned(), rect, anchor, hand }
+    }
+
+    /// Keeps labels off an area.
+    pub fn keep_off(&mut self, rect: Rect) {
+        self.taken.push(rect);
+    }
+
+    /// Keeps labels off a line.
+    pub fn keep_off_line(&mut self, from: Point, to: Point) {
+        self.lines.push((from, to));
+    }
+
+    /// Whether an area is free.
+    #[must_use]
+    pub fn free(&self, rect: &Rect) -> bool {
+        self.bounds.holds(rect) && self.free_inside(rect)
+    }
+
+    fn free_inside(&self, rect: &Rect) -> bool {
+        let wide = rect.grown(APART / 2.0);
+        !self.taken.iter().any(|other| other.meets(&wide)) && !self.lines.iter().any(|line| wide.crossed(line.0, line.1))
+    }
+
+    /// Writes the first of the candidates that finds room, if any does; gives the room it took.
+    pub fn offer(&mut self, candidates: impl IntoIterator<Item = Label>) -> Option<Rect> {
+        let label = candidates.into_iter().find(|label| self.free(&label.rect))?;
+        Some(self.write(label))
+    }
+
+    /// Writes the first candidate that finds room, else the first one that stands on no other label, else the first, in
+    /// every case moved inside the picture.
+    pub fn insist(&mut self, candidates: Vec<Label>) -> Option<Rect> {
+        let candidates: Vec<Label> = candidates.into_iter().map(|label| self.inside(label)).collect();
+        let best = candidates
+            .iter()
+            .position(|label| self.free_inside(&label.rect))
+            .or_else(|| candidates.iter().position(|label| !self.taken.iter().any(|other| other.meets(&label.rect))))
+            .unwrap_or(0);
+        let label = candidates.into_iter().nth(best)?;
+        Some(self.write(label))
+    }
+
+    fn inside(&self, mut label: Label) -> Label {
+        let (rect, bounds) = (label.rect, self.bounds);
+        let across = (bounds.right - rect.right).min(0.0) + (bounds.left - rect.left).max(0.0);
+        let down = (bounds.bottom - rect.bottom).min(0.0) + (bounds.top - rect.top).max(0.0);
+        label.rect = Rect {
+            left: rect.left + across,
+            top: rect.top + down,
+            right: rect.right + across,
+            bottom: rect.bottom + down,
+        };
+        label
+    }
+
+    /// Writes a label where it is.
+    pub fn write(&mut self, label: Label) -> Rect {
+        let rect = label.rect;
+        self.taken.push(rect);
+        self.labels.push(label);
+        rect
+    }
+
+    /// All labels.
+    #[must_use]
+    pub fn into_labels(self) -> Vec<Label> {
+        self.labels
+    }
+}

@@ -1,0 +1,66 @@
+//! Where the parts of the picture stand in the room that the page gives.
+
+use super::scale::Scale;
+use wellwright_core::quantity::Length;
+
+/// Narrower than this, the picture is drawn for a phone.
+const COMPACT_BELOW: f64 = 640.0;
+
+/// Places of the parts, in pixels from the upper left corner.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Layout {
+    /// Width of the picture.
+    pub width: f64,
+    /// Height of the picture.
+    pub height: f64,
+    /// Drawn for a phone.
+    pub compact: bool,
+    /// Height of the ground line.
+    pub ground: f64,
+    /// Height of the scale's end.
+    pub bottom: f64,
+    /// Left edge of the rod.
+    pub rod: f64,
+    /// Width of the rod.
+    pub rod_width: f64,
+    /// Middle of the well.
+    pub axis: f64,
+    /// Half the width of the casing.
+    pub casing: f64,
+    /// Left end of the cost axis.
+    pub chart: f64,
+}
+
+impl Layout {
+    /// The layout for a size.
+    #[must_use]
+    pub fn of(width: f64, height: f64) -> Self {
+        let compact = width < COMPACT_BELOW;
+        let (rod, rod_width, off_rod, casing, ground, under) = if compact {
+            ((width * 0.3).clamp(100.0, 150.0).round(), 8.0, 38.0, 13.0, 62.0, 32.0)
+        } else {
+            ((width * 0.29).clamp(232.0, 250.0).round(), 9.0, 62.0, 19.0, 86.0, 38.0)
+        };
+        let chart = rod + rod_width + if compact { 30.0 } else { 58.0 };
+        let bottom = (height - under).max(ground + 40.0).round();
+        Self { width, height, compact, ground, bottom, rod, rod_width, axis: rod - off_rod, casing, chart }
+    }
+
+    /// The depth scale down to an end.
+    #[must_use]
+    pub fn scale(&self, end: Length) -> Scale {
+        Scale { ground: self.ground, bottom: self.bottom, end }
+    }
+
+    /// Right edge of the rod.
+    #[must_use]
+    pub fn rod_right(&self) -> f64 {
+        self.rod + self.rod_width
+    }
+
+    /// Middle of the rod.
+    #[must_use]
+    pub fn rod_middle(&self) -> f64 {
+        self.rod + self.rod_width / 2.0
+    }
+}

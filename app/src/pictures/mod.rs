@@ -1,0 +1,30 @@
+//! The living picture: the well and the cost of both ways on one depth scale, depth down, money right.
+//!
+//! What is drawn is worked out first, in pixels of the page, by plain functions ([`spec`]); then it is put on a canvas
+//! ([`draw`], [`canvas`]). The well is an SVG of its own ([`well`]) on the same [`scale`].
+
+mod axis;
+mod canvas;
+mod curve;
+mod draw;
+mod here;
+mod ink;
+mod labels;
+mod layout;
+mod mark;
+mod names;
+mod plate;
+mod probe;
+mod scale;
+mod sizes;
+mod spec;
+mod target;
+mod well;
+mod well_mark;
+mod well_words;
+
+#[cfg(test)]
+mod tests;
+
+pub use plate::Plate;
+pub use well_mark::WellMark;

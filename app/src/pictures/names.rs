@@ -1,0 +1,99 @@
+//! Names of the ways under the ends of their lines, swatch first; where a line ends early, the reason at its end.
+
+use super::curve::WayLine;
+use super::labels::{Board, text_width};
+use super::layout::Layout;
+use super::mark::{Anchor, Dash, Hand, Label, Letters, Mark, Pen, Point, Tint};
+use crate::locale::{self, words};
+use wellwright_core::quantity::UnitSystem;
+
+/// Length of a swatch, its distance from the name, and from name to name.
+const SWATCH: f64 = 28.0;
+const AFTER_SWATCH: f64 = 6.0;
+const APART: f64 = 16.0;
+/// A name in the row.
+const NAME: Hand = Hand { letters: Letters::Small, bold: true, tint: Tint::Ink };
+
+struct Name<'a> {
+    line: &'a WayLine,
+    text: &'static str,
+    note: &'static str,
+    width: f64,
+    left: f64,
+}
+
+/// Writes both names in one row under the scale and draws their swatches.
+pub fn write(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2], layout: &Layout) {
+    let y = layout.bottom + 19.0;
+    let mut names: Vec<Name<'_>> = ways.iter().map(|line| name(board, line, layout)).collect();
+    names.sort_by(|a, b| (a.left + a.width / 2.0).total_cmp(&(b.left + b.width / 2.0)));
+    spread(&mut names, layout);
+    for name in &names {
+        let swatch = [Point::new(name.left, y), Point::new(name.left + SWATCH, y)];
+        marks.push(Mark::Line {
+            points: swatch.to_vec(),
+            pen: Pen::Way,
+            tint: Tint::Way(name.line.way),
+            dash: Dash::Way(name.line.way),
+        });
+        let words_at = name.left + SWATCH + AFTER_SWATCH;
+        let mut rect = board.write(board.label(name.text, Point::new(words_at, y), Anchor::Start, NAME));
+        if !name.note.is_empty() {
+            rect = board.write(board.label(name.note, Point::new(rect.right + 4.0, y), Anchor::Start, Hand::SMALL));
+        }
+        let _ = rect;
+        if let Some(end) = name.line.end().filter(|_| name.line.ends_at.is_none()) {
+            let from = Point::new(end.x, layout.bottom + 2.0);
+            marks.push(Mark::line(from, Point::new(end.x, layout.bottom + 8.0), Pen::Hair, Tint::Ink));
+        }
+    }
+}
+
+fn name<'a>(board: &Board, line: &'a WayLine, layout: &Layout) -> Name<'a> {
+    let words = words();
+    let text = if layout.compact { (words.way_short)(line.way) } else { (words.way)(line.way) };
+    let note = if line.runs.is_empty() { words.no_size } else { "" };
+    let size = board.lettering().small;
+    let note_width = if note.is_empty() { 0.0 } else { 4.0 + text_width(note, size, false) };
+    let width = SWATCH + AFTER_SWATCH + text_width(text, size, true) + note_width;
+    let middle = line.end().map_or(layout.chart, |end| end.x);
+    Name { line, text, note, width, left: middle - width / 2.0 }
+}
+
+/// Pushes the names apart and inside the picture.
+fn spread(names: &mut [Name<'_>], layout: &Layout) {
+    let mut edge = layout.width - 1.0;
+    for name in names.iter_mut().rev() {
+        name.left = name.left.min(edge - name.width);
+        edge = name.left - APART;
+    }
+    let mut edge = if layout.compact { 0.0 } else { layout.rod_right() };
+    for name in names.iter_mut() {
+        name.left = name.left.max(edge);
+        edge = name.left + name.width + APART;
+    }
+}
+
+/// Marks the end of a line that ends early and writes the reason.
+pub fn write_ends(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2], system: UnitSystem) {
+    for line in ways {
+        let (Some(end), Some(depth)) = (line.end(), line.ends_at) else { continue };
+        let ends = [Point::new(end.x - 7.0, end.y), Point::new(end.x + 7.0, end.y)];
+        marks.push(Mark::line(ends[0], ends[1], Pen::Mid, Tint::Way(line.way)));
+        let text = (words().no_size_below)(&locale::depth(depth, system).text());
+        let label = |x: f64, y: f64, anchor| board.label(&text, Point::new(x, y), anchor, Hand::SMALL);
+        let candidates: Vec<Label> = [0.0, 14.0, -14.0, 40.0, 60.0]
+            .into_iter()
+            .flat_map(|down| {
+                [
+                    label(end.x, end.y + 14.0 + down, Anchor::Middle),
+                    label(end.x + 4.0, end.y + 14.0 + down, Anchor::Start),
+                    label(end.x + 6.0, end.y + 14.0 + down, Anchor::End),
+                    label(end.x + 12.0, end.y + down, Anchor::Start),
+                    label(end.x - 12.0, end.y + down, Anchor::End),
+                ]
+            })
+            .collect();
+        board.offer(candidates);
+    }
+}

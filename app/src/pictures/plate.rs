@@ -1,0 +1,132 @@
+//! The plate: well, rod, target, curve and probe on one scale.
+
+use super::canvas::paint;
+use super::ink::Ink;
+use super::layout::Layout;
+use super::probe::Probe;
+use super::scale::scale_end;
+use super::spec::{View, picture};
+use super::target::Target;
+use super::well::{Facts, Well};
+use crate::locale::{self, words};
+use crate::state::Theme;
+use leptos::html::{Canvas, Div};
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
+use wellwright_core::evaluate::{Basis, Evaluation};
+use wellwright_core::quantity::{Entry, Length, UnitSystem};
+
+/// The living picture of a job.
+#[component]
+pub fn Plate(
+    /// The evaluation; the curve stands without a depth, nothing is drawn without a sweep.
+    answer: Memo<Evaluation>,
+    /// Units.
+    system: Signal<UnitSystem>,
+    /// What is counted in.
+    basis: Signal<Basis>,
+    /// Theme: the picture is drawn again when it changes.
+    theme: Signal<Theme>,
+    /// Called when a drag or a run of key presses begins.
+    on_grab: Callback<()>,
+    /// Called with a new depth.
+    on_depth: Callback<Entry>,
+) -> impl IntoView {
+    let (room, canvas) = (NodeRef::<Div>::new(), NodeRef::<Canvas>::new());
+    let size = RwSignal::new((0.0, 0.0));
+    let held = RwSignal::new(false);
+    let ink = ink(theme);
+    follow_size(room, size);
+    let facts = Memo::new(move |_| answer.with(Facts::of));
+    let depth = Memo::new(move |_| facts.get().depth);
+    let end = scale_end_of(depth, system, held);
+    let view = Memo::new(move |_| View {
+        layout: Layout::of(size.get().0, size.get().1),
+        end: end.get(),
+        lettering: ink.with(|ink| ink.lettering),
+        system: system.get(),
+        basis: basis.get(),
+    });
+    Effect::new(move |_| {
+        let (view, size) = (view.get(), size.get());
+        if let Some(canvas) = canvas.get().filter(|_| size.0 >= 1.0) {
+            answer.with(|answer| ink.with(|ink| paint(&canvas, size, &picture(answer, &view), ink)));
+        }
+    });
+    let shown = move || size.get().0 >= 1.0;
+    let alt = move || depth.get().map(|depth| (words().picture_alt)(&locale::depth(depth, system.get()).text()));
+    view! {
+        <div class="plate" node_ref=room role="group" aria-label=move || alt().unwrap_or_else(|| words().curve_alt.to_owned())>
+            <canvas node_ref=canvas aria-hidden="true"></canvas>
+            <Show when=shown>
+                <Well facts=facts view=view />
+                <p class="scale-note">{words().depths_to_scale}</p>
+                <Show when=move || answer.with(|answer| answer.sweep.is_none())>
+                    <p class="no-curve">{words().nothing_to_draw}</p>
+                </Show>
+                <Probe answer=answer view=view />
+                <Target depth=depth view=view held=held on_grab=on_grab on_depth=on_depth />
+            </Show>
+        </div>
+    }
+}
+
+/// End of the depth scale; it stays as it is while the target is held.
+fn scale_end_of(depth: Memo<Option<Length>>, system: Signal<UnitSystem>, held: RwSignal<bool>) -> Memo<Length> {
+    Memo::new(move |before: Option<&Length>| match before {
+        Some(before) if held.get() => *before,
+        _ => scale_end(depth.get(), system.get()),
+    })
+}
+
+/// Colors and pens, read again once the theme that was chosen, the system's, or the paper's is in force.
+fn ink(theme: Signal<Theme>) -> RwSignal<Ink> {
+    let ink = RwSignal::new(Ink::read());
+    let read = move || {
+        let now = Ink::read();
+        if ink.with_untracked(|before| *before != now) {
+            ink.set(now);
+        }
+    };
+    Effect::new(move |_| {
+        theme.track();
+        // The frame after the theme is marked on the page.
+        request_animation_frame(read);
+    });
+    for query in ["(prefers-color-scheme: dark)", "print"] {
+        let Ok(Some(list)) = window().match_media(query) else { continue };
+        let changed = Closure::<dyn FnMut()>::new(read);
+        let call = changed.as_ref().unchecked_ref::<js_sys::Function>().clone();
+        let _ = list.add_event_listener_with_callback("change", &call);
+        let kept = StoredValue::new_local((list, call, changed));
+        on_cleanup(move || {
+            kept.with_value(|(list, call, _)| {
+                let _ = list.remove_event_listener_with_callback("change", call);
+            });
+        });
+    }
+    ink
+}
+
+/// Keeps the size of an element in a signal.
+fn follow_size(room: NodeRef<Div>, size: RwSignal<(f64, f64)>) {
+    let measure = move || {
+        if let Some(room) = room.get_untracked() {
+            let now = (f64::from(room.client_width()), f64::from(room.client_height()));
+            if now != size.get_untracked() {
+                size.set(now);
+            }
+        }
+    };
+    let watch = Closure::<dyn FnMut()>::new(measure);
+    let Ok(observer) = web_sys::ResizeObserver::new(watch.as_ref().unchecked_ref()) else { return };
+    let kept = StoredValue::new_local((observer, watch));
+    Effect::new(move |_| {
+        if let Some(room) = room.get() {
+            measure();
+            kept.with_value(|(observer, _)| observer.observe(&room));
+        }
+    });
+    on_cleanup(move || kept.with_value(|(observer, _)| observer.disconnect()));
+}

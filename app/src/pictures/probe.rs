@@ -1,0 +1,179 @@
+//! The probe: a level hair over the curve with both ways' size and cost, by pointer, touch and keys.
+//!
+//! It lies over the canvas, which is not drawn again for it.
+
+use super::spec::View;
+use crate::locale::{self, words};
+use leptos::ev::{KeyboardEvent, PointerEvent};
+use leptos::html::Div;
+use leptos::prelude::*;
+use wellwright_core::evaluate::{Evaluation, Sweep};
+use wellwright_core::job::Way;
+use wellwright_core::quantity::{Length, feet};
+
+/// What the probe says of one way.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reading {
+    /// The way.
+    pub way: Way,
+    /// Place of its dot, where a size serves.
+    pub x: Option<f64>,
+    /// Way, size and cost in words.
+    pub text: String,
+}
+
+/// The probe at a depth.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Probed {
+    /// Height in the picture.
+    pub y: f64,
+    /// The depth in words.
+    pub depth: String,
+    /// Both ways.
+    pub ways: [Reading; 2],
+}
+
+/// What the probe shows at a depth.
+#[must_use]
+pub fn probed(sweep: &Sweep, view: &View, depth: Length) -> Probed {
+    let grid = view.grid(sweep);
+    let ways = [Way::V480, Way::V240].map(|way| {
+        let name = (words().way_short)(way);
+        let line = sweep.way(way);
+        let text = line.run_at(depth).map_or_else(
+            || format!("{name}: {}", words().no_size),
+            |run| {
+                let cost = line.cost_on(run, depth, view.basis);
+                (words().probe_way)(name, &locale::conductor(run.run.conductor), &locale::money(cost, 0))
+            },
+        );
+        Reading { way, x: grid.at(line, depth).map(|at| at.x), text }
+    });
+    Probed { y: grid.scale.y(depth), depth: (words().probe)(&locale::depth(depth, view.system).text()), ways }
+}
+
+/// Depths at which keys stop: every end of a size of either way, to the end of the scale.
+#[must_use]
+pub fn stops(sweep: &Sweep, end: Length) -> Vec<Length> {
+    let mut found: Vec<Length> =
+        sweep.ways.iter().flat_map(|way| &way.runs).map(|run| run.to.min(end)).filter(|to| *to > feet(0.0)).collect();
+    found.push(feet(0.0));
+    found.sort_by(|a, b| a.value.total_cmp(&b.value));
+    found.dedup();
+    found
+}
+
+/// The next stop below or above a depth; the last one stays.
+#[must_use]
+pub fn next_stop(stops: &[Length], from: Length, down: bool) -> Option<Length> {
+    let slack = feet(1e-6);
+    let found = if down {
+        stops.iter().find(|stop| **stop > from + slack).or(stops.last())
+    } else {
+        stops.iter().rev().find(|stop| **stop < from - slack).or(stops.first())
+    };
+    found.copied()
+}
+
+/// The probe over the curve.
+#[component]
+pub fn Probe(
+    /// The evaluation.
+    answer: Memo<Evaluation>,
+    /// How the picture is looked at.
+    view: Memo<View>,
+) -> impl IntoView {
+    let at = RwSignal::new(None::<Length>);
+    let reach = NodeRef::<Div>::new();
+    let shown = Memo::new(move |_| {
+        let depth = at.get()?;
+        answer.with(|answer| Some(probed(answer.sweep.as_ref()?, &view.get(), depth)))
+    });
+    let follow = move |event: &PointerEvent| {
+        let Some(element) = reach.get_untracked() else { return };
+        let y = f64::from(event.client_y()) - element.get_bounding_client_rect().top();
+        let scale = view.with_untracked(|view| view.layout.scale(view.end));
+        at.set(Some(scale.depth(y + scale.ground)));
+    };
+    let leave = move |event: PointerEvent| {
+        if event.pointer_type() == "mouse" {
+            at.set(None);
+        }
+    };
+    let layout = move || view.get().layout;
+    view! {
+        <Show when=move || answer.with(|answer| answer.sweep.is_some())>
+            <div
+                class="curve-reach"
+                node_ref=reach
+                role="group"
+                tabindex="0"
+                aria-label=words().curve_alt
+                aria-describedby="curve-keys"
+                style:left=move || format!("{:.1}px", layout().rod_right() + 18.0)
+                style:top=move || format!("{:.1}px", layout().ground)
+                style:height=move || format!("{:.1}px", layout().bottom - layout().ground)
+                on:pointerdown=move |event| follow(&event)
+                on:pointermove=move |event| follow(&event)
+                on:pointerleave=leave
+                on:blur=move |_| at.set(None)
+                on:keydown=move |event| walk(&event, at, answer, view)
+            >
+                <span id="curve-keys" class="sr">{words().curve_keys}</span>
+            </div>
+        </Show>
+        <svg class="probe" aria-hidden="true">{move || shown.get().map(|probed| marks(&probed, &view.get()))}</svg>
+        <div class="readout" class:shown=move || shown.get().is_some() aria-live="polite" aria-atomic="true">
+            {move || shown.get().map(readout)}
+        </div>
+    }
+}
+
+fn walk(event: &KeyboardEvent, at: RwSignal<Option<Length>>, answer: Memo<Evaluation>, view: Memo<View>) {
+    let key = event.key();
+    let down = match key.as_str() {
+        "ArrowDown" | "ArrowRight" => true,
+        "ArrowUp" | "ArrowLeft" => false,
+        "Escape" => {
+            at.set(None);
+            return;
+        }
+        _ => return,
+    };
+    if event.ctrl_key() || event.meta_key() || event.alt_key() {
+        return;
+    }
+    event.prevent_default();
+    answer.with_untracked(|answer| {
+        let Some(sweep) = answer.sweep.as_ref() else { return };
+        let here = answer.here.as_ref().map_or(feet(0.0), |here| here.depth);
+        let from = at.get_untracked().unwrap_or(here);
+        at.set(next_stop(&stops(sweep, view.get_untracked().end), from, down));
+    });
+}
+
+fn marks(probed: &Probed, view: &View) -> impl IntoView + use<> {
+    let (y, left, right) = (probed.y, view.layout.rod_right(), view.layout.width);
+    let dots = probed.ways.clone().map(|reading| {
+        let class = match reading.way {
+            Way::V240 => "dot d240",
+            Way::V480 => "dot d480",
+        };
+        reading.x.map(|x| view! { <circle class=class cx=x cy=y r="4.5" /> })
+    });
+    let [high, low] = dots;
+    view! {
+        <path class="l-probe" d=format!("M{left} {y:.1}H{right}") />
+        {high}
+        {low}
+    }
+}
+
+fn readout(probed: Probed) -> impl IntoView {
+    let [high, low] = probed.ways.map(|reading| reading.text);
+    view! {
+        <b>{probed.depth}</b>
+        <span class="by-480">{high}</span>
+        <span class="by-240">{low}</span>
+    }
+}

@@ -1,0 +1,86 @@
+//! Size labels: outside the pair, at mid run; bold on the run in use.
+
+use super::curve::{RunLine, WayLine};
+use super::labels::Board;
+use super::mark::{Anchor, Hand, Label, Point};
+use crate::locale;
+use wellwright_core::cable::lead::Conductor;
+
+/// Where a size label may stand along its run, as shares of it.
+const ALONG: [f64; 5] = [0.5, 0.35, 0.65, 0.2, 0.8];
+/// Runs shorter than this carry no label, unless in use; desk and phone.
+const SHORTEST: [f64; 2] = [17.0, 30.0];
+
+/// Writes the sizes of both ways; `line` is the height of the depth line.
+pub fn write(board: &mut Board, ways: &[WayLine; 2], line: Option<f64>, compact: bool) {
+    for (way, other) in [(&ways[0], &ways[1]), (&ways[1], &ways[0])] {
+        for run in way.runs.iter().filter(|run| in_use(run, line)) {
+            let text = locale::conductor(run.run.run.conductor);
+            board.offer(candidates(board, &text, run, other, line, compact));
+        }
+    }
+    for (way, other) in [(&ways[0], &ways[1]), (&ways[1], &ways[0])] {
+        for run in way.runs.iter().filter(|run| !in_use(run, line)) {
+            if run.to.y - run.from.y >= SHORTEST[usize::from(compact)] {
+                let conductor = run.run.run.conductor;
+                let text = if compact { bare(conductor) } else { locale::conductor(conductor) };
+                board.offer(candidates(board, &text, run, other, None, compact));
+            }
+        }
+    }
+}
+
+/// Whether the depth line crosses a run; at a step it belongs to the smaller size.
+fn in_use(run: &RunLine, line: Option<f64>) -> bool {
+    line.is_some_and(|y| y <= run.to.y + 1e-6 && (y > run.from.y + 1e-6 || run.run.from.value == 0.0 && y >= run.from.y))
+}
+
+/// The size alone.
+fn bare(conductor: Conductor) -> String {
+    let size = conductor.size.designation();
+    if conductor.sets > 1 { format!("{}×{size}", conductor.sets) } else { size.to_owned() }
+}
+
+fn candidates(
+    board: &Board,
+    text: &str,
+    run: &RunLine,
+    other: &WayLine,
+    line: Option<f64>,
+    compact: bool,
+) -> Vec<Label> {
+    let hand = if line.is_some() { Hand::BOLD } else { Hand::PLAIN };
+    let off = if compact { 6.0 } else { 9.0 };
+    let line_step = board.lettering().plain * 1.25;
+    let mut heights: Vec<f64> = Vec::new();
+    if let Some(y) = line {
+        // Clear of the depth line: above it stacked on the cost, below it past the dimension; the longer part first.
+        let above = [y - 1.2 * line_step, y - 1.9 * line_step, y - 3.0 * line_step];
+        let below = [y + 1.2 * line_step, y + 2.6 * line_step, y + 4.0 * line_step];
+        let first_above = y - run.from.y >= run.to.y - y;
+        heights.extend(if first_above { above } else { below });
+        heights.extend(if first_above { below } else { above });
+        heights.retain(|at| *at > run.from.y && *at < run.to.y);
+        heights.extend([y - 1.9 * line_step, y + 2.6 * line_step, y - 3.0 * line_step]);
+    } else {
+        heights.extend(ALONG.iter().map(|share| run.from.y + share * (run.to.y - run.from.y)));
+    }
+    let outside = |y: f64| {
+        let x = run.x(y);
+        let right = match x_at(other, y) {
+            Some(other) if (x - other).abs() > 0.5 => x > other,
+            _ => other.way == wellwright_core::job::Way::V480,
+        };
+        if right {
+            board.label(text, Point::new(x + off, y), Anchor::Start, hand)
+        } else {
+            board.label(text, Point::new(x - off, y), Anchor::End, hand)
+        }
+    };
+    heights.into_iter().map(outside).collect()
+}
+
+/// Place of a way at a height.
+fn x_at(way: &WayLine, y: f64) -> Option<f64> {
+    way.runs.iter().find(|run| y <= run.to.y && y >= run.from.y).map(|run| run.x(y))
+}

@@ -1,0 +1,228 @@
+//! The curve picture, worked out: what stands where, in pixels of the page.
+
+use super::axis::MoneyAxis;
+use super::curve::{Grid, WayLine, hatch};
+use super::here;
+use super::labels::Board;
+use super::layout::Layout;
+use super::mark::{Anchor, Dash, Hand, Label, Lettering, Mark, Pen, Point, Rect, Tint};
+use super::{names, sizes};
+use crate::locale::{self, words};
+use wellwright_core::evaluate::{Basis, Evaluation, Sweep};
+use wellwright_core::quantity::{Entry, Length, UnitSystem};
+
+/// How a picture is looked at.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct View {
+    /// Places of the parts.
+    pub layout: Layout,
+    /// End of the depth scale.
+    pub end: Length,
+    /// Sizes of the lettering.
+    pub lettering: Lettering,
+    /// Units.
+    pub system: UnitSystem,
+    /// What is counted in.
+    pub basis: Basis,
+}
+
+/// A picture: marks from the lowest to the highest, then labels.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Picture {
+    /// Lines, areas, dots.
+    pub marks: Vec<Mark>,
+    /// Words and figures.
+    pub labels: Vec<Label>,
+}
+
+impl View {
+    /// The grid for a sweep.
+    #[must_use]
+    pub fn grid(&self, sweep: &Sweep) -> Grid {
+        Grid {
+            scale: self.layout.scale(self.end),
+            axis: MoneyAxis::of(sweep, self.basis, self.end, &self.layout),
+            basis: self.basis,
+        }
+    }
+
+    fn board(&self) -> Board {
+        let bounds = Rect { left: self.layout.rod_right() + 3.0, top: 0.0, right: self.layout.width, bottom: self.layout.height };
+        Board::new(bounds, self.lettering)
+    }
+}
+
+/// The picture of an evaluation; without a sweep only rod figures and ground line.
+#[must_use]
+pub fn picture(answer: &Evaluation, view: &View) -> Picture {
+    let mut board = view.board();
+    let mut marks = Vec::new();
+    let ground = view.layout.ground;
+    board.keep_off(Rect { left: view.layout.rod, top: ground - 3.0, right: view.layout.width, bottom: ground + 3.0 });
+    if let Some(sweep) = &answer.sweep {
+        curves(answer, sweep, view, &mut board, &mut marks);
+    }
+    marks.push(Mark::line(
+        Point::new(view.layout.rod, ground),
+        Point::new(view.layout.width, ground),
+        Pen::Heavy,
+        Tint::Ink,
+    ));
+    if let Some(sweep) = &answer.sweep
+        && view.grid(sweep).axis.broken()
+    {
+        axis_break(view, &mut marks);
+    }
+    rod_figures(view, &mut board, &mut marks);
+    Picture { marks, labels: board.into_labels() }
+}
+
+fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
+    let (layout, grid) = (&view.layout, view.grid(sweep));
+    let ways = [WayLine::of(&sweep.ways[0], &grid), WayLine::of(&sweep.ways[1], &grid)];
+    cost_axis(&grid, view, board, marks);
+    for (from, to) in hatch(sweep, &grid, view.system, 7.0) {
+        marks.push(Mark::line(from, to, Pen::Hair, Tint::Hatch));
+    }
+    for way in ways.iter().rev() {
+        way_line(way, marks);
+        for (from, to) in way.stretches() {
+            board.keep_off_line(from, to);
+        }
+    }
+    names::write(board, marks, &ways, layout);
+    let here = answer.here.as_ref();
+    let spots = here.map(|here| here::spots(here, &grid)).unwrap_or_default();
+    if let Some(here) = here {
+        here::write_flag(board, marks, here.depth, view.system, layout, &grid, &spots);
+    }
+    let levels: Vec<f64> = ways.iter().flat_map(WayLine::steps).map(|(from, _)| from.y).collect();
+    here::write_saving(board, marks, &spots, &levels, layout);
+    if !layout.compact {
+        here::write_costs(board, &spots, false);
+    }
+    rings(sweep, &grid, view, board, marks);
+    names::write_ends(board, marks, &ways, view.system);
+    if layout.compact {
+        here::write_costs(board, &spots, true);
+    }
+    sizes::write(board, &ways, here.map(|here| grid.scale.y(here.depth)), layout.compact);
+    here::write_dots(marks, &spots);
+}
+
+/// The line of a way: thin level steps, then the runs with the way's pen and dash.
+fn way_line(way: &WayLine, marks: &mut Vec<Mark>) {
+    for (from, to) in way.steps() {
+        marks.push(Mark::line(from, to, Pen::Thin, Tint::Way(way.way)));
+    }
+    for run in &way.runs {
+        let points = vec![run.from, run.to];
+        marks.push(Mark::Line { points, pen: Pen::Way, tint: Tint::Way(way.way), dash: Dash::Way(way.way) });
+    }
+}
+
+/// Ticks upward from the ground line, guides downward, and what is counted in.
+fn cost_axis(grid: &Grid, view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
+    let (layout, words) = (&view.layout, words());
+    let above = layout.ground - 8.0 - view.lettering.small * 0.6;
+    for tick in grid.axis.ticks(layout.width - 4.0) {
+        let x = grid.axis.x(tick);
+        let (top, bottom) = (Point::new(x, layout.ground), Point::new(x, layout.bottom));
+        marks.push(Mark::Line { points: vec![top, bottom], pen: Pen::Hair, tint: Tint::Hair, dash: Dash::Guide });
+        marks.push(Mark::line(top, Point::new(x, layout.ground - 7.0), Pen::Mid, Tint::Ink));
+        let label = board.label(&locale::money(tick, 0), Point::new(x, above), Anchor::Middle, Hand::SMALL);
+        board.offer([label]);
+    }
+    let what = match view.basis {
+        Basis::Cable => words.axis_cable,
+        Basis::Installed => words.axis_installed,
+    };
+    let line = view.lettering.small * 1.3;
+    let (right, top) = (layout.width, above - line - 2.0);
+    let both = format!("{what}, {}", words.axis_broken);
+    let title = |text: &str, y: f64| board.label(text, Point::new(right, y), Anchor::End, Hand::SMALL);
+    let lines = match grid.axis.broken() {
+        true if !layout.compact => vec![title(&both, top)],
+        true => vec![title(what, top - line), title(words.axis_broken, top)],
+        false => vec![title(what, top)],
+    };
+    for label in lines {
+        board.insist(vec![label]);
+    }
+}
+
+/// Two strokes across the ground line where the axis leaves out the costs from zero on.
+fn axis_break(view: &View, marks: &mut Vec<Mark>) {
+    let (x, y) = (view.layout.chart - 2.0, view.layout.ground);
+    marks.push(Mark::Area {
+        points: vec![
+            Point::new(x - 3.0, y + 4.0),
+            Point::new(x + 1.0, y - 4.0),
+            Point::new(x + 7.0, y - 4.0),
+            Point::new(x + 3.0, y + 4.0),
+        ],
+        tint: Tint::Sheet,
+    });
+    for dx in [-4.0, 2.0] {
+        marks.push(Mark::line(Point::new(x + dx, y + 6.0), Point::new(x + dx + 5.0, y - 6.0), Pen::Mid, Tint::Ink));
+    }
+}
+
+/// A ring where the cheaper way changes, with its depth; the last change first.
+fn rings(sweep: &Sweep, grid: &Grid, view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
+    let found = sweep.break_even(view.basis);
+    for (index, crossing) in found.crossings.iter().filter(|crossing| crossing.depth <= view.end).rev().enumerate() {
+        let Some(at) = grid.at(sweep.way(crossing.below), crossing.depth) else { continue };
+        if index == 0 {
+            let from = Point::new(view.layout.rod_right() + 3.0, at.y);
+            let points = vec![from, Point::new(at.x - 7.0, at.y)];
+            marks.push(Mark::Line { points, pen: Pen::Hair, tint: Tint::Ink, dash: Dash::Dotted });
+        }
+        board.keep_off(Rect { left: at.x - 7.0, top: at.y - 7.0, right: at.x + 7.0, bottom: at.y + 7.0 });
+        marks.push(Mark::Dot { at, radius: 5.0, fill: Tint::Sheet, rim: Tint::Ink });
+        let text = (words().even_here)(&locale::depth(crossing.depth, view.system).text());
+        let ahead = if view.layout.compact { [12.0, 20.0, 32.0, 48.0] } else { [48.0, 30.0, 64.0, 84.0] };
+        let candidates =
+            ahead.map(|ahead| board.label(&text, Point::new(at.x + ahead, at.y), Anchor::Start, Hand::PLAIN));
+        if let Some(rect) = board.offer(candidates) {
+            let (from, to) = (Point::new(at.x + 6.0, at.y), Point::new(rect.left - 4.0, at.y));
+            if to.x > from.x + 3.0 {
+                marks.push(Mark::line(from, to, Pen::Hair, Tint::Ink));
+                board.keep_off_line(from, to);
+            }
+        }
+    }
+}
+
+/// Figures of the rod, last: they give way to everything else.
+fn rod_figures(view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
+    let scale = view.layout.scale(view.end);
+    let step = rod_step(view);
+    let unit = view.system.unit(wellwright_core::quantity::Kind::Length);
+    let figures: Vec<Length> = scale.multiples(step).skip(1).collect();
+    let last = figures.len().saturating_sub(1);
+    for (index, depth) in figures.into_iter().enumerate() {
+        let (x, y) = (view.layout.rod_right(), scale.y(depth));
+        let value = Entry::new(step_value(step, view.system) * (index + 1) as f64, unit);
+        let shown = locale::entry(value, view.system);
+        let text = if index == last { shown.text() } else { shown.figure };
+        let label = board.label(&text, Point::new(x + 8.0, y), Anchor::Start, Hand::SMALL);
+        if board.offer([label]).is_some() {
+            marks.push(Mark::line(Point::new(x, y), Point::new(x + 5.0, y), Pen::Hair, Tint::Ink));
+        }
+    }
+}
+
+/// Step of the rod's figures; a block is half of it.
+#[must_use]
+pub fn rod_step(view: &View) -> Length {
+    let scale = view.layout.scale(view.end);
+    scale.step(if view.layout.compact { 44.0 } else { 30.0 }, view.system)
+}
+
+fn step_value(step: Length, system: UnitSystem) -> f64 {
+    match system {
+        UnitSystem::Us => wellwright_core::quantity::in_feet(step).round(),
+        UnitSystem::Si => step.value.round(),
+    }
+}

@@ -1,0 +1,196 @@
+//! Every change that can be made to a job, and the way back.
+
+use super::Sheet;
+use wellwright_core::cable::reactance::Build;
+use wellwright_core::job::Field;
+use wellwright_core::pump::motor::MotorKind;
+use wellwright_core::quantity::Entry;
+use wellwright_core::standards::ampacity::Rating;
+use wellwright_core::standards::conductor::Metal;
+
+/// One change.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Edit {
+    /// A figure entered, or the field cleared.
+    Figure(Field, Option<Entry>),
+    /// A text in a field that can't be read.
+    Draft(Field, String),
+    /// A choice made.
+    Choice(Choice),
+    /// The job's name.
+    Name(String),
+    /// Where its prices come from.
+    PriceSource(String),
+}
+
+/// One choice; `None` goes back to the assumed one.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Choice {
+    /// Kind of motor.
+    MotorKind(Option<MotorKind>),
+    /// Metal of the lead.
+    Metal(Option<Metal>),
+    /// Build of the lead.
+    Build(Option<Build>),
+    /// Insulation rating.
+    Insulation(Option<Rating>),
+    /// Terminals marked 75 °C.
+    Terminals(Option<bool>),
+    /// Most parallel sets.
+    Sets(Option<u8>),
+}
+
+/// What a change is about; changes of one topic in a row are undone together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Topic {
+    /// A field.
+    Field(Field),
+    /// A choice, never joined.
+    Choice,
+    /// The name.
+    Name,
+    /// The source of prices.
+    PriceSource,
+}
+
+impl Edit {
+    /// The sheet after the change.
+    #[must_use]
+    pub fn apply(&self, mut sheet: Sheet) -> Sheet {
+        match self {
+            Self::Figure(field, entry) => sheet.set(*field, *entry),
+            Self::Draft(field, text) => sheet.set_draft(*field, text.clone()),
+            Self::Name(name) => sheet.job.name.clone_from(name),
+            Self::PriceSource(source) => sheet.job.price_source.clone_from(source),
+            Self::Choice(choice) => {
+                let choices = &mut sheet.job.choices;
+                match *choice {
+                    Choice::MotorKind(kind) => choices.motor_kind = kind,
+                    Choice::Metal(metal) => choices.metal = metal,
+                    Choice::Build(build) => choices.build = build,
+                    Choice::Insulation(rating) => choices.insulation = rating,
+                    Choice::Terminals(marked) => choices.terminals_marked_75 = marked,
+                    Choice::Sets(sets) => choices.most_sets = sets,
+                }
+            }
+        }
+        sheet
+    }
+
+    /// What the change is about.
+    #[must_use]
+    pub fn topic(&self) -> Topic {
+        match self {
+            Self::Figure(field, _) | Self::Draft(field, _) => Topic::Field(*field),
+            Self::Name(_) => Topic::Name,
+            Self::PriceSource(_) => Topic::PriceSource,
+            Self::Choice(_) => Topic::Choice,
+        }
+    }
+}
+
+/// Steps kept for undo.
+const KEPT_STEPS: usize = 200;
+
+/// The way back and forth of one job.
+#[derive(Debug, Default)]
+pub struct History {
+    past: Vec<Sheet>,
+    future: Vec<Sheet>,
+    topic: Option<Topic>,
+}
+
+impl History {
+    /// Remembers the sheet before a change, unless the change goes on with the last one's topic.
+    pub fn push(&mut self, before: Sheet, topic: Topic) {
+        let goes_on = self.topic == Some(topic) && topic != Topic::Choice && !self.past.is_empty();
+        if !goes_on {
+            self.past.push(before);
+            if self.past.len() > KEPT_STEPS {
+                self.past.remove(0);
+            }
+        }
+        self.topic = Some(topic);
+        self.future.clear();
+    }
+
+    /// Ends a run of changes of one topic.
+    pub fn pause(&mut self) {
+        self.topic = None;
+    }
+
+    /// One step back.
+    pub fn undo(&mut self, now: Sheet) -> Option<Sheet> {
+        self.topic = None;
+        let then = self.past.pop()?;
+        self.future.push(now);
+        Some(then)
+    }
+
+    /// One step forth.
+    pub fn redo(&mut self, now: Sheet) -> Option<Sheet> {
+        self.topic = None;
+        let then = self.future.pop()?;
+        self.past.push(now);
+        Some(then)
+    }
+
+    /// Whether there is a step back, and one forth.
+    #[must_use]
+    pub fn ways(&self) -> (bool, bool) {
+        (!self.past.is_empty(), !self.future.is_empty())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use wellwright_core::quantity::Unit;
+
+    fn depth(feet: f64) -> Edit {
+        Edit::Figure(Field::PumpSetting, Some(Entry::new(feet, Unit::Foot)))
+    }
+
+    fn make(history: &mut History, sheet: &mut Sheet, edit: &Edit) {
+        history.push(sheet.clone(), edit.topic());
+        *sheet = edit.apply(sheet.clone());
+    }
+
+    #[test]
+    fn a_drag_is_one_step_back_and_another_field_is_its_own() {
+        let (mut history, mut sheet) = (History::default(), Sheet::default());
+        let start = sheet.clone();
+        for feet in [100.0, 200.0, 300.0] {
+            make(&mut history, &mut sheet, &depth(feet));
+        }
+        let dragged = sheet.clone();
+        make(&mut history, &mut sheet, &Edit::Name("Well".into()));
+        sheet = history.undo(sheet.clone()).unwrap_or_default();
+        assert!(sheet == dragged);
+        sheet = history.undo(sheet.clone()).unwrap_or_default();
+        assert!(sheet == start);
+        assert!(history.undo(sheet.clone()).is_none());
+        sheet = history.redo(sheet).unwrap_or_default();
+        assert!(sheet == dragged);
+    }
+
+    #[test]
+    fn a_pause_parts_two_drags() {
+        let (mut history, mut sheet) = (History::default(), Sheet::default());
+        make(&mut history, &mut sheet, &depth(100.0));
+        history.pause();
+        make(&mut history, &mut sheet, &depth(200.0));
+        sheet = history.undo(sheet).unwrap_or_default();
+        assert_eq!(sheet.job.get(Field::PumpSetting).map(|entry| entry.value), Some(100.0));
+    }
+
+    #[test]
+    fn a_draft_takes_the_place_of_the_figure_until_a_number_comes() {
+        let sheet = depth(100.0).apply(Sheet::default());
+        let drafted = Edit::Draft(Field::PumpSetting, "abc".into()).apply(sheet);
+        assert!(drafted.job.get(Field::PumpSetting).is_some_and(|entry| entry.value.is_nan()));
+        assert_eq!(drafted.drafts.get(&Field::PumpSetting).map(String::as_str), Some("abc"));
+        let mended = depth(200.0).apply(drafted);
+        assert!(mended.drafts.is_empty());
+    }
+}

@@ -1,0 +1,179 @@
+//! What the page holds: the shelf of jobs, the open job, and the settings of the screen.
+//!
+//! Only [`edits`] writes a job, so undo, storage and every view see each change.
+
+pub mod edits;
+pub mod settings;
+pub mod sheet;
+pub mod shelf;
+
+pub use edits::{Choice, Edit};
+pub use settings::{Settings, Theme};
+pub use sheet::Sheet;
+pub use shelf::{Kept, SetAside, Shelf};
+
+use crate::platform::storage::{self, Saved};
+use crate::routes::Route;
+use edits::History;
+use leptos::prelude::*;
+use std::collections::BTreeMap;
+use wellwright_core::evaluate::{Evaluation, evaluate};
+
+/// The signals of the page; one copy, handed down as context.
+#[derive(Clone, Copy)]
+pub struct App {
+    /// Every job, in the order of the list.
+    pub shelf: RwSignal<Shelf>,
+    /// Units and theme.
+    pub settings: RwSignal<Settings>,
+    /// The address.
+    pub route: RwSignal<Route>,
+    /// Whether the last write to storage worked.
+    pub saved: RwSignal<Saved>,
+    /// A message that passes, with an offer to undo.
+    pub toast: RwSignal<Option<Toast>>,
+    /// Undo and redo, by job.
+    histories: StoredValue<BTreeMap<String, History>>,
+    /// Bumped when a history changes, so that buttons follow.
+    history_changed: RwSignal<u32>,
+}
+
+/// A message that passes.
+#[derive(Clone, PartialEq)]
+pub struct Toast {
+    /// What happened.
+    pub text: String,
+    /// The job that undo brings back, with its place in the list.
+    pub bring_back: Option<(usize, Kept)>,
+}
+
+impl App {
+    /// Loads everything that is kept.
+    #[must_use]
+    pub fn load() -> Self {
+        let (shelf, saved) = storage::load();
+        let settings = storage::load_settings();
+        Self {
+            shelf: RwSignal::new(shelf),
+            settings: RwSignal::new(settings),
+            route: RwSignal::new(Route::current()),
+            saved: RwSignal::new(saved),
+            toast: RwSignal::new(None),
+            histories: StoredValue::new(BTreeMap::new()),
+            history_changed: RwSignal::new(0),
+        }
+    }
+
+    /// The sheet of a job, or `None` where it is not on the shelf.
+    #[must_use]
+    pub fn sheet(self, id: &str) -> Option<Sheet> {
+        self.shelf.with(|shelf| shelf.find(id).map(|kept| kept.sheet.clone()))
+    }
+
+    /// Changes a job and keeps the change at once.
+    pub fn edit(self, id: &str, edit: Edit) {
+        let Some(before) = self.sheet_untracked(id) else { return };
+        let after = edit.apply(before.clone());
+        if after == before {
+            return;
+        }
+        self.history(id, |history| history.push(before, edit.topic()));
+        self.put(id, after);
+    }
+
+    /// Ends a run of edits to one field, so that the next is undone apart.
+    pub fn pause(self, id: &str) {
+        self.history(id, History::pause);
+    }
+
+    /// Takes back the last change.
+    pub fn undo(self, id: &str) {
+        self.travel(id, History::undo);
+    }
+
+    /// Does again what was taken back.
+    pub fn redo(self, id: &str) {
+        self.travel(id, History::redo);
+    }
+
+    /// Whether there is a change to take back, and one to do again.
+    #[must_use]
+    pub fn can_travel(self, id: &str) -> (bool, bool) {
+        self.history_changed.track();
+        self.histories.with_value(|all| all.get(id).map_or((false, false), History::ways))
+    }
+
+    /// Adds a job at the top of the list and returns its id.
+    pub fn add(self, sheet: Sheet) -> String {
+        let kept = Kept { id: storage::new_id(), sheet };
+        let id = kept.id.clone();
+        self.insert(0, kept);
+        id
+    }
+
+    /// Puts a job at a place in the list.
+    pub fn insert(self, place: usize, kept: Kept) {
+        self.saved.set(storage::save(&kept));
+        self.shelf.update(|shelf| shelf.insert(place, kept));
+        self.save_order();
+    }
+
+    /// Takes a job off the shelf and offers to bring it back.
+    pub fn delete(self, id: &str, message: impl FnOnce(&str) -> String) {
+        let Some(removed) = self.shelf.try_update(|shelf| shelf.remove(id)).flatten() else { return };
+        storage::delete(id);
+        self.save_order();
+        let text = message(&removed.1.sheet.job.name);
+        self.toast.set(Some(Toast { text, bring_back: Some(removed) }));
+    }
+
+    /// Changes the settings of the screen and keeps them.
+    pub fn set(self, change: impl FnOnce(&mut Settings)) {
+        self.settings.update(change);
+        storage::save_settings(self.settings.get_untracked());
+    }
+
+    /// As [`Self::sheet`], for one look.
+    #[must_use]
+    pub fn sheet_untracked(self, id: &str) -> Option<Sheet> {
+        self.shelf.with_untracked(|shelf| shelf.find(id).map(|kept| kept.sheet.clone()))
+    }
+
+    fn put(self, id: &str, sheet: Sheet) {
+        self.saved.set(storage::save(&Kept { id: id.to_owned(), sheet: sheet.clone() }));
+        self.shelf.update(|shelf| {
+            if let Some(kept) = shelf.find_mut(id) {
+                kept.sheet = sheet;
+            }
+        });
+    }
+
+    fn travel(self, id: &str, step: impl FnOnce(&mut History, Sheet) -> Option<Sheet>) {
+        let Some(now) = self.sheet_untracked(id) else { return };
+        if let Some(then) = self.history(id, |history| step(history, now)).flatten() {
+            self.put(id, then);
+        }
+    }
+
+    fn history<T>(self, id: &str, change: impl FnOnce(&mut History) -> T) -> Option<T> {
+        let out = self.histories.try_update_value(|all| change(all.entry(id.to_owned()).or_default()));
+        self.history_changed.update(|count| *count = count.wrapping_add(1));
+        out
+    }
+
+    fn save_order(self) {
+        storage::save_order(&self.shelf.with_untracked(Shelf::ids));
+    }
+}
+
+/// The page's state, from context.
+#[must_use]
+pub fn app() -> App {
+    expect_context()
+}
+
+/// The evaluation of a sheet, recomputed whole on every change.
+#[must_use]
+pub fn answer(sheet: Memo<Sheet>) -> Memo<Evaluation> {
+    Memo::new(move |_| sheet.with(|sheet| evaluate(&sheet.job)))
+}

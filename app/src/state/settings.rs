@@ -1,0 +1,42 @@
+//! How the screen looks: units and theme.
+
+use serde::{Deserialize, Serialize};
+use wellwright_core::quantity::UnitSystem;
+
+/// The look for the light that falls on the screen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Theme {
+    /// As the system asks.
+    #[default]
+    System,
+    /// Dark ink on warm paper.
+    Light,
+    /// Light ink on dark.
+    Dark,
+    /// Black on white, heavier lines, for direct sunlight.
+    Sun,
+}
+
+impl Theme {
+    /// The theme's name in the style sheets; empty for the system's.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::System => "",
+            Self::Light => "light",
+            Self::Dark => "dark",
+            Self::Sun => "sun",
+        }
+    }
+}
+
+/// What the user set.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Settings {
+    /// Units shown and entered.
+    pub units: UnitSystem,
+    /// Theme.
+    pub theme: Theme,
+}

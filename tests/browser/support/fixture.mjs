@@ -1,0 +1,41 @@
+// One site and one Chromium for all tests of a file.
+import { after, before } from 'node:test';
+import { startChromium } from './chromium.mjs';
+import { startSite } from './site.mjs';
+import { watch } from './watch.mjs';
+
+const patience = 15_000;
+
+/**
+ * Call it once at the top of a test file. Its `open(t)` opens the page in a fresh context, with
+ * Playwright's context options if given, and fails the test `t` if anything went wrong on it.
+ */
+export function useSite() {
+  let site;
+  let browser;
+
+  before(async () => {
+    site = await startSite();
+    browser = await startChromium();
+  });
+
+  after(async () => {
+    await browser?.close();
+    await site?.stop();
+  });
+
+  async function open(t, { path = '', ...options } = {}) {
+    const context = await browser.newContext(options);
+    context.setDefaultTimeout(patience);
+    const page = await context.newPage();
+    const watched = watch(page);
+    t.after(async () => {
+      await context.close();
+      watched.assertQuiet();
+    });
+    await page.goto(site.url + path);
+    return { page, context, ...watched };
+  }
+
+  return { open, url: () => site.url };
+}

@@ -1,0 +1,23 @@
+// Takes note of everything that goes wrong on a page, and of what the page loads.
+import assert from 'node:assert/strict';
+
+export function watch(page) {
+  const problems = [];
+  const responses = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error') problems.push(`console: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => problems.push(`page error: ${error}`));
+  page.on('requestfailed', (request) => {
+    problems.push(`request failed: ${request.url()} ${request.failure()?.errorText}`);
+  });
+  page.on('response', (response) => {
+    responses.push(response);
+    if (response.status() >= 400) problems.push(`status ${response.status()}: ${response.url()}`);
+  });
+  return {
+    problems,
+    responses,
+    assertQuiet: () => assert.deepEqual(problems, [], 'the page reported problems'),
+  };
+}

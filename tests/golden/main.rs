@@ -1,0 +1,114 @@
+//! Stored jobs of every file version: each must open, and evaluate the same, for good.
+//!
+//! The stored evaluations are what this program gave on the day that they were stored. They freeze its behavior; they
+//! do not prove it. What is right is proved by the published values of `reference` and the laws of `properties`. Where
+//! one of those shows an evaluation to be wrong, it is stored anew by hand, and the change log says so.
+//!
+//! A job file of a released version is never edited: people hold files like it.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod schema;
+
+use serde_json::Value;
+use std::path::{Path, PathBuf};
+use wellwright_core::evaluate::{evaluate, report};
+use wellwright_core::job::{Field, Job, wire};
+use wellwright_tests::difference;
+
+/// The jobs of every version, by path, in order.
+fn stored() -> Vec<PathBuf> {
+    let mut found = Vec::new();
+    for version in 1..=wire::CURRENT {
+        let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("golden/v{version}"));
+        let before = found.len();
+        let entries = std::fs::read_dir(&folder).unwrap().map(|entry| entry.unwrap().path());
+        found.extend(entries.filter(|path| path.to_str().is_some_and(|path| path.ends_with(".job.json"))));
+        assert!(found.len() - before >= 4, "version {version} has {} stored jobs", found.len() - before);
+    }
+    found.sort();
+    found
+}
+
+fn text(path: &Path) -> String {
+    std::fs::read_to_string(path).unwrap_or_else(|error| panic!("{}: {error}", path.display()))
+}
+
+fn job(path: &Path) -> Job {
+    wire::read_text(&text(path)).unwrap_or_else(|error| panic!("{}: {error}", path.display()))
+}
+
+/// How the evaluation of a job differs from the stored one.
+fn moved(job: &Job, stored: &Value) -> Option<String> {
+    difference(&report(&job.name, &evaluate(job)), stored, 1e-9, 0.0)
+}
+
+#[test]
+fn stored_jobs_evaluate_as_they_did() {
+    for path in stored() {
+        let kept = path.to_str().unwrap().replace(".job.json", ".evaluation.json");
+        let kept: Value = serde_json::from_str(&text(Path::new(&kept))).unwrap();
+        assert_eq!(moved(&job(&path), &kept), None, "{}", path.display());
+    }
+}
+
+#[test]
+fn a_moved_figure_is_noticed() {
+    let path = stored().into_iter().find(|path| path.ends_with("house_and_stock_well.job.json")).unwrap();
+    let job = job(&path);
+    let mut kept = report(&job.name, &evaluate(&job));
+    assert_eq!(moved(&job, &kept), None);
+    let drop = kept.pointer_mut("/at_depth/240 V/drop/value").unwrap();
+    *drop = (drop.as_f64().unwrap() * (1.0 + 2e-9)).into();
+    assert!(moved(&job, &kept).is_some_and(|text| text.contains("drop")));
+}
+
+#[test]
+fn what_is_read_and_written_reads_the_same() {
+    for path in stored() {
+        let first = job(&path);
+        let written = wire::write(&first);
+        assert_eq!(written["schema"], wire::CURRENT, "{}", path.display());
+        let second = wire::read_text(&written.to_string()).unwrap();
+        assert_eq!(first, second, "{}", path.display());
+        assert_eq!(written, wire::write(&second), "{}", path.display());
+    }
+}
+
+/// A job that sets everything keeps everything: no field is forgotten on the way through the file.
+#[test]
+fn a_job_with_every_field_loses_none() {
+    let path = stored().into_iter().find(|path| path.ends_with("every_field_in_si.job.json")).unwrap();
+    let job = job(&path);
+    for field in Field::ALL {
+        assert!(job.get(field).is_some(), "{}", field.path());
+    }
+    let original: Value = serde_json::from_str(&text(&path)).unwrap();
+    assert_eq!(difference(&wire::write(&job), &original, 0.0, 0.0), None);
+    let choices = job.choices;
+    assert!(choices.motor_kind.is_some() && choices.metal.is_some() && choices.build.is_some());
+    assert!(choices.insulation.is_some() && choices.terminals_marked_75.is_some() && choices.most_sets.is_some());
+    assert!(!job.name.is_empty() && !job.note.is_empty() && !job.price_source.is_empty() && job.demo);
+}
+
+/// What each stored job is kept for.
+#[test]
+fn the_stored_jobs_cover_what_they_are_named_for() {
+    let kept = |name: &str| -> Value {
+        let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("golden/v1/{name}.evaluation.json"));
+        serde_json::from_str(&text(&path)).unwrap()
+    };
+    let codes = |value: &Value, list: &str| -> Vec<String> {
+        let found = value[list].as_array().unwrap().iter();
+        found.map(|entry| entry["code"].as_str().unwrap().to_owned()).collect()
+    };
+    assert_eq!(codes(&kept("empty"), "errors"), ["missing", "missing"]);
+    let surface = kept("surface_motor_parallel_sets");
+    assert!(surface.pointer("/at_depth/240 V/sets").and_then(Value::as_u64).unwrap() > 1);
+    let beyond = kept("beyond_every_size");
+    assert!(beyond.pointer("/at_depth/240 V").unwrap().is_null());
+    assert!(codes(&beyond, "findings").contains(&"CABLE_NO_SIZE".to_owned()));
+    let unusable = codes(&kept("figures_that_no_sum_can_use"), "errors");
+    for code in ["missing", "out_of_range", "wrong_unit"] {
+        assert!(unusable.contains(&code.to_owned()), "{unusable:?}");
+    }
+}

@@ -1,0 +1,108 @@
+//! Break-even depths against a scan by hand: each one is a true change of the cheaper way, and none is missed.
+
+use super::jobs::{Plain, plain};
+use super::tried;
+use proptest::prelude::*;
+use proptest::strategy::ValueTree as _;
+use wellwright_core::evaluate::{Basis, BreakEven, Sweep, evaluate};
+use wellwright_core::job::Way;
+use wellwright_core::quantity::{UnitSystem, in_feet};
+
+/// The cheaper way at a depth by hand; `None` where the costs tie to the last digits, or a way has no lead.
+fn cheaper(job: &Plain, basis: Basis, depth: f64) -> Option<Way> {
+    let (low, high) = (job.lead(0, depth)?, job.lead(1, depth)?);
+    let (low, high) = match basis {
+        Basis::Cable => (low.cable, high.cable),
+        Basis::Installed => (low.installed, high.installed),
+    };
+    let noise = 1e-11 * low.abs().max(high.abs()).max(job.extra.abs());
+    if (low - high).abs() <= noise { None } else { Some(if low > high { Way::V480 } else { Way::V240 }) }
+}
+
+/// The cheaper way just beside a depth: the nearest distance at which the costs differ, or `None` where they tie.
+fn beside(job: &Plain, basis: Basis, depth: f64, side: f64) -> Option<Way> {
+    [1e-7, 1e-6, 1e-5, 1e-4, 1e-3].into_iter().find_map(|step| cheaper(job, basis, depth + side * step))
+}
+
+fn swept(job: &Plain) -> Option<Sweep> {
+    evaluate(&job.job(UnitSystem::Us)).sweep
+}
+
+/// Where both ways have a lead, feet.
+fn reach(sweep: &Sweep) -> f64 {
+    in_feet(sweep.way(Way::V240).reach().min(sweep.way(Way::V480).reach()))
+}
+
+fn changes_are_true(job: &Plain, basis: Basis, found: &BreakEven) -> Result<(), TestCaseError> {
+    let mut ahead = found.first;
+    for crossing in &found.crossings {
+        let depth = in_feet(crossing.depth);
+        let (before, after) = (beside(job, basis, depth, -1.0), beside(job, basis, depth, 1.0));
+        prop_assert_eq!(after, Some(crossing.below), "below {} ft on {:?}: {:?}", depth, basis, found);
+        // Above a step the costs may tie; where they differ, the other way is ahead.
+        prop_assert!(before != Some(crossing.below), "above {} ft on {:?}: {:?}", depth, basis, found);
+        prop_assert!(ahead.is_some_and(|way| way != crossing.below), "{:?}", found);
+        ahead = Some(crossing.below);
+    }
+    Ok(())
+}
+
+fn none_is_missed(job: &Plain, basis: Basis, found: &BreakEven, reach: f64) -> Result<(), TestCaseError> {
+    let mut ahead = found.first;
+    let mut crossings = found.crossings.iter().peekable();
+    // An odd count of steps, so that the scan does not fall on round depths.
+    for step in 1..1501 {
+        let depth = reach * f64::from(step) / 1501.0;
+        while let Some(crossing) = crossings.next_if(|crossing| in_feet(crossing.depth) < depth) {
+            ahead = Some(crossing.below);
+        }
+        let near = found.crossings.iter().any(|crossing| (in_feet(crossing.depth) - depth).abs() < 1e-6);
+        let hand = cheaper(job, basis, depth);
+        if hand.is_some() && !near {
+            prop_assert_eq!(hand, ahead, "at {} ft on {:?}: {:?}", depth, basis, found);
+        }
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(tried(120))]
+
+    #[test]
+    fn each_change_is_true(job in plain()) {
+        let Some(sweep) = swept(&job) else { return Ok(()) };
+        for basis in Basis::ALL {
+            changes_are_true(&job, basis, sweep.break_even(basis))?;
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(tried(40))]
+
+    #[test]
+    fn no_change_is_missed(job in plain()) {
+        let Some(sweep) = swept(&job) else { return Ok(()) };
+        for basis in Basis::ALL {
+            none_is_missed(&job, basis, sweep.break_even(basis), reach(&sweep))?;
+        }
+    }
+}
+
+/// The laws above hold idly where nothing changes; over these jobs the way must change on runs and at steps.
+#[test]
+fn the_random_jobs_do_change_their_cheaper_way() {
+    let (mut on_runs, mut at_steps) = (0, 0);
+    let mut runner = proptest::test_runner::TestRunner::deterministic();
+    for _ in 0..200 {
+        let job = plain().new_tree(&mut runner).unwrap().current();
+        let Some(sweep) = swept(&job) else { continue };
+        for crossing in Basis::ALL.into_iter().flat_map(|basis| sweep.break_even(basis).crossings.clone()) {
+            match crossing.place {
+                wellwright_core::evaluate::Place::Run => on_runs += 1,
+                wellwright_core::evaluate::Place::Step => at_steps += 1,
+            }
+        }
+    }
+    assert!(on_runs > 10 && at_steps > 10, "{on_runs} on runs, {at_steps} at steps");
+}

@@ -1,0 +1,136 @@
+//! Whatever a person enters, every figure of the answer is a number.
+
+use super::jobs::plain;
+use super::tried;
+use proptest::prelude::*;
+use wellwright_core::evaluate::{Evaluation, evaluate, report};
+use wellwright_core::job::{Field, Inputs, Job};
+use wellwright_core::quantity::{Entry, Unit, UnitSystem};
+
+const UNITS: [Unit; 14] = [
+    Unit::Horsepower,
+    Unit::Kilowatt,
+    Unit::Ampere,
+    Unit::Foot,
+    Unit::Meter,
+    Unit::DegreeCelsius,
+    Unit::DegreeFahrenheit,
+    Unit::Percent,
+    Unit::One,
+    Unit::Dollar,
+    Unit::DollarPerFoot,
+    Unit::DollarPerMeter,
+    Unit::DollarPerPound,
+    Unit::DollarPerKilogram,
+];
+
+/// Any number at all, with the sizes that hurt more often than chance gives them.
+fn number() -> impl Strategy<Value = f64> {
+    prop_oneof![
+        any::<f64>(),
+        prop::num::f64::ANY,
+        -10.0..4000.0,
+        prop::sample::select(vec![
+            0.0, -0.0, 1e308, -1e308, f64::MIN_POSITIVE, f64::MAX, f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 0.5, 3000.0,
+        ]),
+    ]
+}
+
+/// A good job in which some figures are replaced by anything in any unit, or cleared.
+fn absurd() -> impl Strategy<Value = Job> {
+    let field = || prop::sample::select(&Field::ALL[..]);
+    let unit = prop_oneof![Just(None), prop::sample::select(&UNITS[..]).prop_map(Some)];
+    let edit = (field(), prop::option::weighted(0.9, (number(), unit)));
+    (plain(), prop::collection::vec(edit, 0..5), prop::option::of(any::<u8>())).prop_map(|(plain, edits, sets)| {
+        let mut job = plain.job(UnitSystem::Us);
+        for (field, entry) in edits {
+            let entry = entry.map(|(value, unit)| Entry::new(value, unit.unwrap_or(field.spec().accepted.unit)));
+            job.set(field, entry);
+        }
+        job.choices.most_sets = sets.or(job.choices.most_sets);
+        job
+    })
+}
+
+/// Names the first figure that is not a number, by the words of its debug form.
+fn not_a_number(shown: &str) -> Option<&str> {
+    let mut words = shown.split(|c: char| !(c.is_alphanumeric() || c == '.' || c == '_' || c == '-'));
+    let at = words.find(|word| matches!(word.trim_start_matches('-'), "NaN" | "inf"))?;
+    let place = at.as_ptr() as usize - shown.as_ptr() as usize;
+    let start = shown[..place].char_indices().rev().nth(80).map_or(0, |(index, _)| index);
+    Some(&shown[start..place + at.len()])
+}
+
+/// The figures of an answer, less the errors, which repeat what was entered.
+fn figures(answer: &Evaluation) -> String {
+    let Inputs { pump_setting, surface_run, motor_power, motor_current, power_factor, .. } = &answer.inputs;
+    let Inputs { efficiency, ambient, allowed_drop, device, prices, .. } = &answer.inputs;
+    let inputs = (
+        (pump_setting.as_ref().ok(), surface_run.as_ref().ok(), motor_power.as_ref().ok(), power_factor.as_ref().ok()),
+        motor_current.each_ref().map(|current| current.as_ref().ok()),
+        (efficiency.as_ref().ok(), ambient.as_ref().ok(), allowed_drop.as_ref().ok(), device.as_ref().ok()),
+        prices.as_ref().ok(),
+    );
+    format!("{inputs:?} {:?} {:?} {:?}", answer.sweep, answer.here, answer.findings)
+}
+
+/// Fields that a sweep over depth can do without: the setting always, the efficiency where the device is typed.
+fn spared(field: Field, job: &Job) -> bool {
+    field == Field::PumpSetting || (field == Field::MotorEfficiency && job.get(Field::DeviceAmps).is_some())
+}
+
+proptest! {
+    #![proptest_config(tried(1000))]
+
+    #[test]
+    fn every_figure_is_finite(job in absurd()) {
+        let answer = evaluate(&job);
+        let shown = figures(&answer);
+        prop_assert_eq!(not_a_number(&shown), None);
+        let text = report(&job.name, &answer).to_string();
+        prop_assert!(serde_json::from_str::<serde_json::Value>(&text).is_ok());
+    }
+
+    // A missing answer always has an error that says why: no silence.
+    #[test]
+    fn where_there_is_no_answer_there_is_an_error(job in absurd()) {
+        let answer = evaluate(&job);
+        let blamed: Vec<Field> = answer.errors.iter().map(|error| error.field()).collect();
+        let needed = blamed.iter().any(|field| !spared(*field, &job));
+        prop_assert_eq!(answer.sweep.is_none(), needed, "{:?}", answer.errors);
+        let here = answer.sweep.is_some() && !blamed.contains(&Field::PumpSetting);
+        prop_assert_eq!(answer.here.is_some(), here, "{:?}", answer.errors);
+        let mut sorted = blamed.clone();
+        sorted.sort();
+        sorted.dedup();
+        prop_assert_eq!(blamed, sorted, "each field once, in the order of the page");
+        for error in &answer.errors {
+            let accepted = error.accepted();
+            prop_assert_eq!(accepted, error.field().spec().accepted);
+            prop_assert!(accepted.min.is_finite() && accepted.max.is_finite());
+        }
+    }
+}
+
+/// A motor so poor that its drive would need a device beyond the ground table: the device's field says so.
+#[test]
+fn a_device_beyond_the_table_is_an_error_and_no_silence() {
+    let mut job = Job::default();
+    job.set(Field::PumpSetting, Some(Entry::new(100.0, Unit::Foot)));
+    job.set(Field::MotorPower, Some(Entry::new(200.0, Unit::Horsepower)));
+    job.set(Field::MotorEfficiency, Some(Entry::new(0.4, Unit::One)));
+    let answer = evaluate(&job);
+    let [error] = &answer.errors[..] else { panic!("{:?}", answer.errors) };
+    assert_eq!((error.field(), error.code()), (Field::DeviceAmps, "out_of_range"));
+    assert_eq!(error.given(), Some(Entry::new(2500.0, Unit::Ampere)));
+    assert!(answer.sweep.is_none());
+    job.set(Field::DeviceAmps, Some(Entry::new(2000.0, Unit::Ampere)));
+    assert!(evaluate(&job).errors.is_empty() && evaluate(&job).here.is_some());
+}
+
+#[test]
+fn a_figure_that_is_no_number_is_found() {
+    assert_eq!(not_a_number("Known { value: 1.5, origin: Inf, name: info }"), None);
+    assert!(not_a_number("Known { value: NaN, origin: Typed }").is_some());
+    assert!(not_a_number("Known { value: -inf }").is_some_and(|text| text.ends_with("-inf")));
+}

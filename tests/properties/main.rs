@@ -1,0 +1,28 @@
+//! Laws that hold for every input, over random jobs and random arguments.
+//!
+//! The seed is fixed, so that a run repeats; `PROPTEST_RNG_SEED` and `PROPTEST_CASES` explore further.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod arguments;
+mod break_even;
+mod by_hand;
+mod choice;
+mod drop;
+mod finite;
+mod jobs;
+mod sweep;
+mod units;
+
+use proptest::test_runner::{Config, RngSeed};
+
+/// Settings of a law that is tried this many times.
+fn tried(cases: u32) -> Config {
+    let mut config = Config { failure_persistence: None, ..Config::default() };
+    if config.rng_seed == RngSeed::Random {
+        config.rng_seed = RngSeed::Fixed(20_260_214);
+    }
+    if std::env::var_os("PROPTEST_CASES").is_none() {
+        config.cases = cases;
+    }
+    config
+}
