@@ -1,4 +1,4 @@
-//! Shared by the tests of this package: where the project stands, and comparing two JSON values by their numbers.
+//! What every test here may need: where the project stands, and comparing two JSON values by their numbers.
 
 use serde_json::Value;
 use std::path::{Path, PathBuf};

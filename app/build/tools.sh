@@ -141,7 +141,7 @@ need_cargo_tool() {
 
 # Trunk takes wasm-bindgen and wasm-opt from PATH when their versions fit.
 need_trunk() {
-  need_cargo_tool trunk trunk "$trunk_version" "about 6 minutes on two cores" --locked
-  need_cargo_tool wasm-bindgen wasm-bindgen-cli "$(locked_version wasm-bindgen)" "about 2 minutes on two cores"
+  need_cargo_tool trunk trunk "$trunk_version" "6 to 12 minutes on two cores" --locked
+  need_cargo_tool wasm-bindgen wasm-bindgen-cli "$(locked_version wasm-bindgen)" "2 to 4 minutes on two cores"
   PATH=$PWD/app/node_modules/binaryen/bin:$PATH
 }

@@ -1,6 +1,7 @@
 //! Wellwright's page: pump power for deep wells on a single-phase line.
 //!
 //! Data flows one way: the job, its evaluation (a memo), the views. Only `state::edits` writes a job.
+#![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic))]
 
 mod locale;
 mod pages;

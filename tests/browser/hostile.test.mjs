@@ -92,6 +92,8 @@ test('a full storage is told, and what is on the screen stays', async (t) => {
 
 test('without storage the page works and says that it keeps nothing', async (t) => {
   const { page } = await open(t);
+  const app = new Wellwright(page);
+  await app.newJobButton.waitFor();
   await page.addInitScript(() => {
     Object.defineProperty(window, 'localStorage', {
       get() {
@@ -100,7 +102,6 @@ test('without storage the page works and says that it keeps nothing', async (t) 
     });
   });
   await page.reload();
-  const app = new Wellwright(page);
   await app.alerts.filter({ hasText: 'keeps nothing' }).waitFor();
   await app.openJob('Brindle Wash, lot 7');
   assert.match(await app.savingTitle(), /480 V saves, at 620 ft/);

@@ -12,9 +12,10 @@ for (const theme of ['light', 'dark', 'sun']) {
   for (const width of [360, 1280]) {
     test(`no violation, ${theme}, ${width} px`, async (t) => {
       const { page } = await open(t, { viewport: { width, height: 800 } });
+      const app = new Wellwright(page);
+      await app.newJobButton.waitFor();
       await page.evaluate((name) => localStorage.setItem('wellwright.settings', JSON.stringify({ theme: name })), theme);
       await page.reload();
-      const app = new Wellwright(page);
       await app.newJobButton.waitFor();
       const check = async (where) => {
         const { violations } = await new AxeBuilder({ page }).withTags(rules).analyze();

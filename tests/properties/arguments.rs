@@ -2,6 +2,7 @@
 
 use super::tried;
 use proptest::prelude::*;
+use wellwright_core::cable::ampacity::{Setting, ampacity};
 use wellwright_core::cable::conductor::{awg_diameter, resistance_at, resistance_from_geometry};
 use wellwright_core::cable::drop::{Load, Phases, approximate_drop, longest_lead, voltage_drop};
 use wellwright_core::cable::ground::equipment_ground;
@@ -10,7 +11,10 @@ use wellwright_core::error::OutsideRange;
 use wellwright_core::power::supply::{drive_input_current, provisional_device, true_power_factor};
 use wellwright_core::pump::motor::{RatedVoltage, table_current};
 use wellwright_core::quantity::{Celsius, amperes, circular_mils, feet, ohms_per_kilofoot, volts, watts};
-use wellwright_core::standards::conductor::Metal;
+use wellwright_core::standards::ampacity::Rating;
+use wellwright_core::standards::conductor::{Metal, Size};
+use wellwright_core::standards::ground::table_250_122;
+use wellwright_core::standards::overcurrent::next_standard_rating;
 
 /// Not a number, endless, below zero, or beyond every range.
 fn bad() -> impl Strategy<Value = f64> {
@@ -108,6 +112,23 @@ proptest! {
         for voltage in [RatedVoltage::V200, RatedVoltage::V208, RatedVoltage::V230, RatedVoltage::V460] {
             refused("power", vec![table_current(watts(bad), voltage)])?;
         }
+    }
+}
+
+/// A lookup has no row for what is no number.
+#[test]
+fn lookups_find_nothing_for_what_is_no_number() {
+    for rating in [Rating::C60, Rating::C75, Rating::C90] {
+        for hot in [f64::NAN, f64::INFINITY, 71.0] {
+            let setting =
+                Setting { metal: Metal::Copper, insulation: rating, terminals: rating, ambient: Celsius(hot) };
+            assert_eq!(ampacity(Size::Awg6, setting, 3), None, "{rating:?} at {hot}");
+        }
+    }
+    for beyond in [f64::NAN, f64::INFINITY] {
+        assert_eq!(next_standard_rating(beyond), None);
+        assert_eq!(table_250_122(beyond, Metal::Copper), None);
+        assert_eq!(Size::with_area_at_least(beyond), None);
     }
 }
 

@@ -94,7 +94,9 @@ proptest! {
         let Some(sweep) = sweep(&job) else { return Ok(()) };
         for way in Way::ALL {
             let demands = &sweep.way(way).demands;
-            for run in runs(demands).unwrap() {
+            let runs = runs(demands).unwrap();
+            for run in &runs {
+                prop_assert_eq!(run_for(&runs, run.longest), Some(run));
                 let share = drop_over_limit(demands, run.conductor, run.longest);
                 prop_assert!((share - 1.0).abs() <= 1e-9, "{run:?}: {share}");
             }

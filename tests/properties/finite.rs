@@ -31,7 +31,17 @@ fn number() -> impl Strategy<Value = f64> {
         prop::num::f64::ANY,
         -10.0..4000.0,
         prop::sample::select(vec![
-            0.0, -0.0, 1e308, -1e308, f64::MIN_POSITIVE, f64::MAX, f64::NAN, f64::INFINITY, f64::NEG_INFINITY, 0.5, 3000.0,
+            0.0,
+            -0.0,
+            1e308,
+            -1e308,
+            f64::MIN_POSITIVE,
+            f64::MAX,
+            f64::NAN,
+            f64::INFINITY,
+            f64::NEG_INFINITY,
+            0.5,
+            3000.0,
         ]),
     ]
 }

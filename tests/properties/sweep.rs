@@ -93,7 +93,9 @@ proptest! {
 /// A depth at the very end of what the field accepts still has its lead, in either unit.
 #[test]
 fn the_deepest_accepted_setting_is_served() {
-    for entry in [Entry::new(3000.0, Unit::Foot), Entry::new(914.4, Unit::Meter), Entry::new(914.400_000_9, Unit::Meter)] {
+    for entry in
+        [Entry::new(3000.0, Unit::Foot), Entry::new(914.4, Unit::Meter), Entry::new(914.400_000_9, Unit::Meter)]
+    {
         let mut job = wellwright_core::job::Job::default();
         job.set(Field::MotorPower, Some(Entry::new(1.0, Unit::Horsepower)));
         job.set(Field::PumpSetting, Some(entry));

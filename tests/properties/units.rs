@@ -80,7 +80,10 @@ fn the_ends_of_a_range_are_inside_it_in_every_unit() {
             for end in [accepted.min, accepted.max] {
                 let entry = Entry::new(Entry::new(end, accepted.unit).to(unit).unwrap(), unit);
                 let value = field.check(entry);
-                assert!(value.as_ref().is_ok_and(|value| (value - end).abs() <= 1e-9 * end.abs()), "{field:?}: {value:?}");
+                assert!(
+                    value.as_ref().is_ok_and(|value| (value - end).abs() <= 1e-9 * end.abs()),
+                    "{field:?}: {value:?}"
+                );
             }
             let beyond = Entry::new(accepted.max + 1e-6 * accepted.max.abs().max(1.0), accepted.unit);
             assert!(field.check(beyond).is_err(), "{field:?} takes {beyond:?}");

@@ -2,7 +2,7 @@
 
 use super::inputs::Inputs;
 use super::{Answer, Answered};
-use wellwright_core::cable::ampacity::{Setting, ampacity, required_ampacity};
+use wellwright_core::cable::ampacity::{Setting, ampacity, required_ampacity, terminal_rating};
 use wellwright_core::cable::drop::{Load, Phases};
 use wellwright_core::cable::ground::{equipment_ground, grown_ground};
 use wellwright_core::cable::lead::{Demands, runs};
@@ -21,6 +21,7 @@ pub fn answer(quantity: &str, unit: &str, inputs: &Inputs) -> Option<Answered> {
         ("ambient factor", "1") => factor(inputs).map(or_none),
         ("bundle factor", "1") => count(inputs, "conductors").map(bundle_factor).map(Answer::Number),
         ("ampacity", "A") => corrected(inputs).map(or_none),
+        ("terminal rating", "degC") => terminals(inputs).map(Answer::Number),
         ("equipment ground", "size") => ground(inputs).map(named),
         ("grown ground", "size") => grown(inputs).map(named),
         ("standard rating", "A") => rating(inputs).map(or_none),
@@ -61,6 +62,15 @@ fn corrected(inputs: &Inputs) -> Result<Option<f64>, String> {
     Ok(ampacity(inputs.size("size")?, setting, count(inputs, "conductors")?).map(in_amperes))
 }
 
+fn terminals(inputs: &Inputs) -> Result<f64, String> {
+    let marked = match inputs.text("marked_75")? {
+        "yes" => true,
+        "no" => false,
+        other => return Err(format!("marked {other}")),
+    };
+    Ok(terminal_rating(amperes(inputs.number("required_a")?), marked).celsius())
+}
+
 fn ground(inputs: &Inputs) -> Result<Size, String> {
     equipment_ground(amperes(inputs.number("device_a")?), inputs.metal()?).map_err(|e| format!("{e:?}"))
 }
@@ -85,12 +95,7 @@ fn smallest(inputs: &Inputs) -> Result<Size, String> {
     let demands = Demands {
         load: Load { sending: volts(480.0), current: required / 1.25, power_factor: 0.85, phases: Phases::Three },
         required,
-        setting: Setting {
-            metal: inputs.metal()?,
-            insulation: rating,
-            terminals: rating,
-            ambient: Celsius(30.0),
-        },
+        setting: Setting { metal: inputs.metal()?, insulation: rating, terminals: rating, ambient: Celsius(30.0) },
         build: Build::PlasticConduit,
         allowed_drop: 0.05,
         most_sets: 1,

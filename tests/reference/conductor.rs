@@ -5,8 +5,8 @@ use super::{Answer, Answered};
 use uom::si::area::square_millimeter;
 use uom::si::length::inch;
 use wellwright_core::cable::conductor::{
-    STRAND_LAY, awg_diameter, metal_mass, nominal_area, properties, resistance_at, resistance_from_geometry, round_area,
-    table_resistance,
+    STRAND_LAY, awg_diameter, metal_mass, nominal_area, properties, resistance_at, resistance_from_geometry,
+    round_area, table_resistance,
 };
 use wellwright_core::quantity::{
     Area, Celsius, KILOGRAM_PER_POUND, METER_PER_FOOT, MassPerLength, OhmsPerLength, circular_mils, in_circular_mils,
@@ -27,8 +27,9 @@ pub fn answer(quantity: &str, unit: &str, inputs: &Inputs) -> Option<Answered> {
         ("solid resistance", KFT) => {
             temperature(inputs).and_then(|t| from_geometry(inputs, solid_area(inputs, "gauge")?, 1.0, t))
         }
-        ("resistance from geometry", KFT) => temperature(inputs)
-            .and_then(|t| from_geometry(inputs, nominal_area(inputs.size("size")?), STRAND_LAY, t)),
+        ("resistance from geometry", KFT) => {
+            temperature(inputs).and_then(|t| from_geometry(inputs, nominal_area(inputs.size("size")?), STRAND_LAY, t))
+        }
         ("temperature coefficient at 75 degC", "1/K") => inputs.metal().map(|metal| properties(metal).coefficient_75),
         ("resistance ratio", "1") => ratio(inputs),
         ("resistance at temperature", KFT) => at_temperature(inputs),
@@ -106,7 +107,11 @@ fn solid_mass(inputs: &Inputs, name: &str) -> Result<MassPerLength, String> {
 
 fn mass_in(mass: MassPerLength, unit: &str) -> f64 {
     let kilograms_per_kilometer = mass.value * 1e3;
-    if unit == "kg/km" { kilograms_per_kilometer } else { kilograms_per_kilometer / KILOGRAM_PER_POUND * METER_PER_FOOT }
+    if unit == "kg/km" {
+        kilograms_per_kilometer
+    } else {
+        kilograms_per_kilometer / KILOGRAM_PER_POUND * METER_PER_FOOT
+    }
 }
 
 fn in_lead(inputs: &Inputs) -> Result<f64, String> {

@@ -1,6 +1,5 @@
 //! US English.
 
-
 use super::words::Words;
 use wellwright_core::cable::reactance::Build;
 use wellwright_core::finding::Severity;
@@ -241,4 +240,3 @@ pub const ENGLISH: Words = Words {
     caution_losses: "480\u{a0}V saves copper, not always losses: see the heat in the lead.",
     code_edition: "Tables: NEC (NFPA 70), 2023 edition: chapter 9 tables 8 and 9, 310.16, 310.15, 250.122, 240.6, 430.250. Check them against the edition adopted at the site.",
 };
-

@@ -11,7 +11,9 @@ mod say;
 mod words;
 
 pub use english::ENGLISH;
-pub use quantity::{conductor, depth, entry, entry_text, lead_size, mass, money, money_alike, percent, shown, unit_name};
+pub use quantity::{
+    conductor, depth, entry, entry_text, lead_size, mass, money, money_alike, percent, shown, unit_name,
+};
 pub use reading::read;
 pub use say::{error_text, finding_text, not_read_text};
 pub use words::Words;

@@ -16,11 +16,8 @@ pub enum NotRead {
 /// Spaces are ignored, thousands may be marked off by commas as in `1,234.5`, and a typographic minus counts as a minus.
 /// A comma that marks no thousands is refused: `12,5` could be read two ways.
 pub fn read(text: &str) -> Result<Option<f64>, NotRead> {
-    let plain: String = text
-        .chars()
-        .filter(|c| !c.is_whitespace())
-        .map(|c| if c == '\u{2212}' { '-' } else { c })
-        .collect();
+    let plain: String =
+        text.chars().filter(|c| !c.is_whitespace()).map(|c| if c == '\u{2212}' { '-' } else { c }).collect();
     if plain.is_empty() {
         return Ok(None);
     }

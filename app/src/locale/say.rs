@@ -47,11 +47,9 @@ pub fn finding_text(finding: &Finding, system: UnitSystem) -> String {
             "On the {} the ground grew with the phase conductors, NEC 250.122(B). Order it so.",
             (words.way)(*way)
         ),
-        Finding::BeyondUsual { field, usual } => format!(
-            "{}: beyond the usual {}. Check it.",
-            (words.field)(*field),
-            entry_text(*usual, system)
-        ),
+        Finding::BeyondUsual { field, usual } => {
+            format!("{}: beyond the usual {}. Check it.", (words.field)(*field), entry_text(*usual, system))
+        }
         _ => String::new(),
     }
 }

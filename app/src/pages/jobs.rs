@@ -7,7 +7,7 @@ use crate::parts::screen_settings::{Themes, Units};
 use crate::pictures::WellMark;
 use crate::platform::storage;
 use crate::routes::Route;
-use crate::state::{Edit, Sheet, answer, app};
+use crate::state::{App, Edit, Sheet, answer, app};
 use leptos::html;
 use leptos::prelude::*;
 use wellwright_core::evaluate::{Evaluation, Saving};
@@ -92,6 +92,12 @@ fn Row(
     let sheet = Memo::new(move |_| id.with_value(|id| app.sheet(id)).unwrap_or_default());
     let answer = answer(sheet);
     let renaming = RwSignal::new(false);
+    let menu = NodeRef::<html::Details>::new();
+    let close = move || {
+        if let Some(menu) = menu.get_untracked() {
+            menu.set_open(false);
+        }
+    };
     let name = move || sheet.with(|sheet| sheet.job.name.clone());
     let note = move || {
         sheet.with(|sheet| match (sheet.job.demo, sheet.job.note.as_str()) {
@@ -126,11 +132,11 @@ fn Row(
                 <b>{move || line().0}</b>
                 <span class="note">{move || line().1}</span>
             </p>
-            <details class="more">
-                <summary class="btn quiet"><Icon name="more" /><span class="sr">{move || (words.more_for)(&name())}</span></summary>
-                <div class="menu">
+            <details class="more" name="more" node_ref=menu>
+                <summary class="btn quiet" aria-label=move || (words.more_for)(&name())><Icon name="more" /></summary>
+                <div class="menu" on:click=move |_| close()>
                     <button class="btn quiet" on:click=move |_| renaming.set(true)>{words.rename}</button>
-                    <button class="btn quiet" on:click=move |_| duplicate(id)>{words.duplicate}</button>
+                    <button class="btn quiet" on:click=move |_| duplicate(app, id)>{words.duplicate}</button>
                     <button class="btn quiet" on:click=move |_| id.with_value(|id| app.delete(id, words.deleted))>
                         {words.delete}
                     </button>
@@ -181,8 +187,7 @@ fn Rename(
     }
 }
 
-fn duplicate(id: StoredValue<String>) {
-    let app = app();
+fn duplicate(app: App, id: StoredValue<String>) {
     let Some(mut sheet) = id.with_value(|id| app.sheet_untracked(id)) else { return };
     sheet.job.name = (words().copy_name)(&sheet.job.name);
     app.add(sheet);
@@ -190,7 +195,8 @@ fn duplicate(id: StoredValue<String>) {
 
 /// Depth and motor as they were entered.
 fn facts(job: &Job, system: UnitSystem) -> String {
-    let shown = |field| job.get(field).filter(|entry| entry.value.is_finite()).map(|entry| locale::entry_text(entry, system));
+    let shown =
+        |field| job.get(field).filter(|entry| entry.value.is_finite()).map(|entry| locale::entry_text(entry, system));
     let both: Vec<String> = [Field::PumpSetting, Field::MotorPower].into_iter().filter_map(shown).collect();
     both.join(", ")
 }

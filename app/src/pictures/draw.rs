@@ -50,9 +50,9 @@ impl<B: DrawingBackend> Sheet<'_, B> {
         (self.px(point.x), self.px(point.y))
     }
 
-    /// Width of a pen in pixels of the area, never none.
+    /// Width of a pen in whole pixels of the area, the thinner where it lies between, never none.
     fn width(&self, pen: Pen) -> i32 {
-        self.px(self.ink.pen(pen)).max(1)
+        ((self.ink.pen(pen) * self.ratio - 0.25).round() as i32).max(1)
     }
 
     fn mark(&self, mark: &Mark) -> Done<B> {
@@ -64,9 +64,8 @@ impl<B: DrawingBackend> Sheet<'_, B> {
             }
             Mark::Dot { at, radius, fill, rim } => {
                 let (at, half) = (self.place(*at), self.ink.pen(Pen::Mid) / 2.0);
-                let disk = |radius: f64, tint: Tint| {
-                    Circle::new(at, self.px(radius).max(1), self.ink.color(tint).filled())
-                };
+                let disk =
+                    |radius: f64, tint: Tint| Circle::new(at, self.px(radius).max(1), self.ink.color(tint).filled());
                 self.area.draw(&disk(radius + half, *rim))?;
                 self.area.draw(&disk(radius - half, *fill))
             }

@@ -10,7 +10,7 @@ use wellwright_core::job::Way;
 use wellwright_core::quantity::{Length, Money, UnitSystem};
 
 /// Distances of the dimension line from the depth line, best first; others where a step lies there.
-const DIMENSION_OFF: [f64; 4] = [26.0, 32.0, 38.0, 20.0];
+const DIMENSION_OFF: [f64; 5] = [26.0, 32.0, 38.0, 44.0, 20.0];
 /// Half the height of the flag, and the length of its tip.
 const FLAG_HALF: f64 = 14.0;
 const FLAG_TIP: f64 = 9.0;
@@ -66,31 +66,26 @@ pub fn write_flag(
     marks.push(Mark::line(Point::new(layout.rod_right(), y), Point::new(layout.width - 4.0, y), Pen::Heavy, Tint::Act));
     let (tip, back) = if at_left { (right + FLAG_TIP, left) } else { (left - FLAG_TIP, right) };
     let shoulder = if at_left { right } else { left };
-    marks.push(Mark::Area {
-        points: vec![
-            Point::new(tip, y),
-            Point::new(shoulder, y - FLAG_HALF),
-            Point::new(back, y - FLAG_HALF),
-            Point::new(back, y + FLAG_HALF),
-            Point::new(shoulder, y + FLAG_HALF),
-        ],
-        tint: Tint::Act,
-    });
-    let label = board.label(&text, Point::new((left + right) / 2.0, y), Anchor::Middle, hand);
-    board.write(Label { rect: Rect { left, right, top: y - FLAG_HALF, bottom: y + FLAG_HALF }, ..label });
-    board.keep_off(Rect { left: tip.min(left), right: tip.max(right), top: y - FLAG_HALF, bottom: y + FLAG_HALF });
+    // Near the ground line the flag hangs lower, off the cost axis.
+    let top = (y - FLAG_HALF).max(layout.ground - 5.0);
+    let bottom = top + 2.0 * FLAG_HALF;
+    let corners = [(tip, y), (shoulder, top), (back, top), (back, bottom), (shoulder, bottom)];
+    marks.push(Mark::Area { points: corners.map(|(x, y)| Point::new(x, y)).to_vec(), tint: Tint::Act });
+    let label = board.label(&text, Point::new((left + right) / 2.0, (top + bottom) / 2.0), Anchor::Middle, hand);
+    board.write(Label { rect: Rect { left, right, top, bottom }, ..label });
+    board.keep_off(Rect { left: tip.min(left), right: tip.max(right), top, bottom });
     // Labels stay off the line itself, which is thick.
     board.keep_off(Rect { left: layout.rod, right: layout.width, top: y - 3.0, bottom: y + 3.0 });
 }
 
 /// Writes the costs of both ways above the depth line, outside the pair.
-pub fn write_costs(board: &mut Board, spots: &[Spot], compact: bool) {
+pub fn write_costs(board: &mut Board, spots: &[Spot]) {
     let up = board.lettering().plain * 0.95;
     let decimals = decimals(spots);
     for (index, spot) in spots.iter().enumerate() {
         let text = money(spot.cost, decimals);
         let (x, y) = (spot.at.x, spot.at.y);
-        let right = index + 1 == spots.len() && (spots.len() > 1 || spot.way == Way::V240);
+        let right = index + 1 == spots.len();
         let side = |dx: f64, dy: f64| {
             if right {
                 board.label(&text, Point::new(x + dx, y + dy), Anchor::Start, Hand::BOLD)
@@ -99,13 +94,9 @@ pub fn write_costs(board: &mut Board, spots: &[Spot], compact: bool) {
             }
         };
         let near = [side(10.0, -up), side(6.0, -up), side(16.0, -up), side(6.0, -1.5 * up), side(3.0, -2.1 * up)];
-        let far = [side(10.0, up), side(8.0, -2.4 * up), side(24.0, -up), side(10.0, 2.6 * up)];
+        let far = [side(24.0, -up), side(10.0, up), side(20.0, up), side(10.0, 2.8 * up), side(10.0, 4.0 * up)];
         let candidates = near.into_iter().chain(far);
-        if compact {
-            board.offer(candidates);
-        } else {
-            board.insist(candidates.collect());
-        }
+        board.offer(candidates);
     }
 }
 
@@ -118,21 +109,13 @@ fn decimals(spots: &[Spot]) -> usize {
 }
 
 /// Draws the saving as a dimension between the two costs, its figure outside.
-pub fn write_saving(
-    board: &mut Board,
-    marks: &mut Vec<Mark>,
-    spots: &[Spot],
-    levels: &[f64],
-    layout: &Layout,
-) {
+pub fn write_saving(board: &mut Board, marks: &mut Vec<Mark>, spots: &[Spot], y: f64, layout: &Layout) {
     let [cheap, dear] = spots else { return };
     let saving = dear.cost - cheap.cost;
     if saving.0 <= 0.0 {
         return;
     }
-    let line = cheap.at.y;
-    let under = line + DIMENSION_OFF[0] + 10.0 <= layout.bottom;
-    let y = if under { clear_of(levels, line, layout.bottom) } else { line - 46.0 };
+    let (line, under) = (cheap.at.y, y > cheap.at.y);
     let beyond = if under { 6.0 } else { -6.0 };
     let start = if under { line + 7.0 } else { line - 7.0 };
     for x in [cheap.at.x, dear.at.x] {
@@ -145,10 +128,18 @@ pub fn write_saving(
     let side = |more: f64| board.label(&text, Point::new(dear.at.x + reach + more, y), Anchor::Start, hand);
     let left = |more: f64| board.label(&text, Point::new(cheap.at.x - reach - more, y), Anchor::End, hand);
     let near = [8.0, 16.0, 26.0, 38.0].map(side).into_iter().chain([8.0, 20.0, 36.0].map(left));
+    let middle = (cheap.at.x + dear.at.x) / 2.0;
+    let between = [0.0, 16.0, 24.0].map(|down| board.label(&text, Point::new(middle, y + down), Anchor::Middle, hand));
+    let width = between[0].rect.right - between[0].rect.left;
+    let inside = between.into_iter().skip(usize::from(width + 44.0 > dear.at.x - cheap.at.x));
     let far = [52.0, 70.0, 90.0, 120.0].map(side);
-    let taken = board.insist(near.chain(far).collect());
+    let taken = board.insist(near.chain(inside).chain(far).collect());
     let Some(rect) = taken else { return };
-    let tails = if rect.left > dear.at.x { [cheap.at.x - reach, rect.left - 4.0] } else { [rect.right + 4.0, dear.at.x + reach] };
+    let tails = match rect {
+        rect if rect.left > dear.at.x => [cheap.at.x - reach, rect.left - 4.0],
+        rect if rect.right < cheap.at.x => [rect.right + 4.0, dear.at.x + reach],
+        _ => [cheap.at.x - reach, dear.at.x + reach],
+    };
     dimension(marks, [cheap.at.x, dear.at.x], tails, y);
     board.keep_off_line(Point::new(tails[0], y), Point::new(tails[1], y));
     let note = (words().saved_by)(cheap.way);
@@ -157,16 +148,29 @@ pub fn write_saving(
     }
 }
 
-/// Height of the dimension line under the depth line, off the steps.
-fn clear_of(levels: &[f64], line: f64, bottom: f64) -> f64 {
-    let clear = |y: &f64| *y + 10.0 <= bottom && levels.iter().all(|level| (level - y).abs() >= 6.0);
-    DIMENSION_OFF.iter().map(|off| line + off).find(clear).unwrap_or(line + DIMENSION_OFF[0])
+/// Height of the dimension line: under the depth line and off the steps, or above it at the end of the scale.
+#[must_use]
+pub fn dimension_height(spots: &[Spot], levels: &[f64], layout: &Layout) -> Option<f64> {
+    let [cheap, dear] = spots else { return None };
+    let line = cheap.at.y;
+    if dear.cost.0 <= cheap.cost.0 {
+        return None;
+    }
+    if line + DIMENSION_OFF[0] + 10.0 > layout.bottom {
+        return Some(line - 46.0);
+    }
+    let clear = |y: &f64| *y + 10.0 <= layout.bottom && levels.iter().all(|level| (level - y).abs() >= 6.0);
+    Some(DIMENSION_OFF.iter().map(|off| line + off).find(clear).unwrap_or(line + DIMENSION_OFF[0]))
 }
 
 /// A dimension line with an arrow at each end; where there is no room between, the arrows point in from outside.
 fn dimension(marks: &mut Vec<Mark>, [from, to]: [f64; 2], tails: [f64; 2], y: f64) {
     let inside = to - from >= 24.0;
-    let ends = if inside { [from, tails[1].max(to)] } else { [tails[0].min(from), tails[1].max(to)] };
+    let ends = if inside {
+        [from, if tails[1] > to + 7.0 { tails[1] } else { to }]
+    } else {
+        [tails[0].min(from), tails[1].max(to)]
+    };
     let ends = if inside && tails[0] < from - 7.0 { [tails[0], to] } else { ends };
     marks.push(Mark::line(Point::new(ends[0], y), Point::new(ends[1], y), Pen::Thin, Tint::Ink));
     let back = if inside { 9.0 } else { -9.0 };

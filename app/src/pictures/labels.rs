@@ -2,8 +2,8 @@
 
 use super::mark::{Anchor, Hand, Label, Lettering, Point, Rect};
 
-/// Room between two labels.
-const APART: f64 = 2.0;
+/// Room between two labels, across and upright.
+const APART: (f64, f64) = (4.0, 1.0);
 
 /// Width that a text may take, on the safe side for the faces that systems bring.
 #[must_use]
@@ -77,14 +77,24 @@ impl Board {
     }
 
     fn free_inside(&self, rect: &Rect) -> bool {
-        let wide = rect.grown(APART / 2.0);
-        !self.taken.iter().any(|other| other.meets(&wide)) && !self.lines.iter().any(|line| wide.crossed(line.0, line.1))
+        let wide = Rect { left: rect.left - APART.0, right: rect.right + APART.0, ..*rect };
+        let tall = Rect { top: wide.top - APART.1, bottom: wide.bottom + APART.1, ..wide };
+        !self.taken.iter().any(|other| other.meets(&tall))
+            && !self.lines.iter().any(|line| rect.grown(1.0).crossed(line.0, line.1))
     }
 
     /// Writes the first of the candidates that finds room, if any does; gives the room it took.
     pub fn offer(&mut self, candidates: impl IntoIterator<Item = Label>) -> Option<Rect> {
         let label = candidates.into_iter().find(|label| self.free(&label.rect))?;
         Some(self.write(label))
+    }
+
+    /// Writes the first of the candidates whose lines all find room.
+    pub fn offer_lines(&mut self, candidates: impl IntoIterator<Item = Vec<Label>>) {
+        let found = candidates.into_iter().find(|lines| lines.iter().all(|line| self.free(&line.rect)));
+        for line in found.into_iter().flatten() {
+            self.write(line);
+        }
     }
 
     /// Writes the first candidate that finds room, else the first one that stands on no other label, else the first, in

@@ -55,10 +55,7 @@ impl Rect {
     #[must_use]
     pub fn crossed(&self, from: Point, to: Point) -> bool {
         let (mut enter, mut leave) = (0.0_f64, 1.0_f64);
-        let sides = [
-            (from.x, to.x - from.x, self.left, self.right),
-            (from.y, to.y - from.y, self.top, self.bottom),
-        ];
+        let sides = [(from.x, to.x - from.x, self.left, self.right), (from.y, to.y - from.y, self.top, self.bottom)];
         for (start, run, low, high) in sides {
             if run.abs() < 1e-9 {
                 if start < low || start > high {

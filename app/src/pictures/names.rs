@@ -24,7 +24,7 @@ struct Name<'a> {
 
 /// Writes both names in one row under the scale and draws their swatches.
 pub fn write(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2], layout: &Layout) {
-    let y = layout.bottom + 19.0;
+    let y = layout.bottom + 23.0;
     let mut names: Vec<Name<'_>> = ways.iter().map(|line| name(board, line, layout)).collect();
     names.sort_by(|a, b| (a.left + a.width / 2.0).total_cmp(&(b.left + b.width / 2.0)));
     spread(&mut names, layout);
@@ -37,14 +37,13 @@ pub fn write(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2], layo
             dash: Dash::Way(name.line.way),
         });
         let words_at = name.left + SWATCH + AFTER_SWATCH;
-        let mut rect = board.write(board.label(name.text, Point::new(words_at, y), Anchor::Start, NAME));
+        let rect = board.write(board.label(name.text, Point::new(words_at, y), Anchor::Start, NAME));
         if !name.note.is_empty() {
-            rect = board.write(board.label(name.note, Point::new(rect.right + 4.0, y), Anchor::Start, Hand::SMALL));
+            board.write(board.label(name.note, Point::new(rect.right + 4.0, y), Anchor::Start, Hand::SMALL));
         }
-        let _ = rect;
         if let Some(end) = name.line.end().filter(|_| name.line.ends_at.is_none()) {
             let from = Point::new(end.x, layout.bottom + 2.0);
-            marks.push(Mark::line(from, Point::new(end.x, layout.bottom + 8.0), Pen::Hair, Tint::Ink));
+            marks.push(Mark::line(from, Point::new(end.x, layout.bottom + 10.0), Pen::Hair, Tint::Ink));
         }
     }
 }
@@ -74,26 +73,42 @@ fn spread(names: &mut [Name<'_>], layout: &Layout) {
     }
 }
 
-/// Marks the end of a line that ends early and writes the reason.
-pub fn write_ends(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2], system: UnitSystem) {
+/// Marks the end of a line that ends early and writes the reason, on a phone in two lines.
+pub fn write_ends(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2], system: UnitSystem, compact: bool) {
     for line in ways {
         let (Some(end), Some(depth)) = (line.end(), line.ends_at) else { continue };
         let ends = [Point::new(end.x - 7.0, end.y), Point::new(end.x + 7.0, end.y)];
         marks.push(Mark::line(ends[0], ends[1], Pen::Mid, Tint::Way(line.way)));
         let text = (words().no_size_below)(&locale::depth(depth, system).text());
-        let label = |x: f64, y: f64, anchor| board.label(&text, Point::new(x, y), anchor, Hand::SMALL);
-        let candidates: Vec<Label> = [0.0, 14.0, -14.0, 40.0, 60.0]
+        let lines = if compact { halves(&text) } else { vec![text.as_str()] };
+        let step = board.lettering().small * 1.25;
+        let block = |x: f64, y: f64, anchor| -> Vec<Label> {
+            let at = |index: usize| Point::new(x, y + step * index as f64);
+            lines.iter().enumerate().map(|(index, text)| board.label(text, at(index), anchor, Hand::SMALL)).collect()
+        };
+        let tall = step * (lines.len() - 1) as f64;
+        let candidates: Vec<Vec<Label>> = [0.0, 14.0, 30.0, 50.0]
             .into_iter()
             .flat_map(|down| {
                 [
-                    label(end.x, end.y + 14.0 + down, Anchor::Middle),
-                    label(end.x + 4.0, end.y + 14.0 + down, Anchor::Start),
-                    label(end.x + 6.0, end.y + 14.0 + down, Anchor::End),
-                    label(end.x + 12.0, end.y + down, Anchor::Start),
-                    label(end.x - 12.0, end.y + down, Anchor::End),
+                    block(end.x, end.y + 14.0 + down, Anchor::Middle),
+                    block(end.x + 4.0, end.y + 14.0 + down, Anchor::Start),
+                    block(end.x + 6.0, end.y + 14.0 + down, Anchor::End),
+                    block(end.x + 12.0, end.y + down, Anchor::Start),
+                    block(end.x - 12.0, end.y + 14.0 + down, Anchor::End),
+                    block(end.x, end.y - 14.0 - tall - down, Anchor::Start),
                 ]
             })
             .collect();
-        board.offer(candidates);
+        board.offer_lines(candidates);
+    }
+}
+
+/// A text in two lines, parted at the space nearest its middle.
+fn halves(text: &str) -> Vec<&str> {
+    let middle = text.len() / 2;
+    match text.match_indices(' ').min_by_key(|(at, _)| at.abs_diff(middle)) {
+        Some((at, _)) => vec![&text[..at], &text[at + 1..]],
+        None => vec![text],
     }
 }

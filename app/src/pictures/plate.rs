@@ -61,7 +61,9 @@ pub fn Plate(
             <canvas node_ref=canvas aria-hidden="true"></canvas>
             <Show when=shown>
                 <Well facts=facts view=view />
-                <p class="scale-note">{words().depths_to_scale}</p>
+                <Show when=move || !view.get().crowded(depth.get())>
+                    <p class="scale-note">{words().depths_to_scale}</p>
+                </Show>
                 <Show when=move || answer.with(|answer| answer.sweep.is_none())>
                     <p class="no-curve">{words().nothing_to_draw}</p>
                 </Show>

@@ -101,6 +101,8 @@ pub fn Probe(
         }
     };
     let layout = move || view.get().layout;
+    // The box stands where the hair is not.
+    let low = move || shown.get().is_some_and(|probed| probed.y < layout().ground + 110.0);
     view! {
         <Show when=move || answer.with(|answer| answer.sweep.is_some())>
             <div
@@ -123,7 +125,7 @@ pub fn Probe(
             </div>
         </Show>
         <svg class="probe" aria-hidden="true">{move || shown.get().map(|probed| marks(&probed, &view.get()))}</svg>
-        <div class="readout" class:shown=move || shown.get().is_some() aria-live="polite" aria-atomic="true">
+        <div class="readout" class:shown=move || shown.get().is_some() class:low=low aria-live="polite" aria-atomic="true">
             {move || shown.get().map(readout)}
         </div>
     }

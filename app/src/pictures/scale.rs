@@ -62,7 +62,10 @@ impl Scale {
     /// Every multiple of a step from the ground to the end, that end included.
     pub fn multiples(&self, step: Length) -> impl Iterator<Item = Length> {
         let count = (self.end / step).value;
-        (0_u32..).map(move |n| (n, step * f64::from(n))).take_while(move |(n, _)| f64::from(*n) <= count + 1e-9).map(|(_, d)| d)
+        (0_u32..)
+            .map(move |n| (n, step * f64::from(n)))
+            .take_while(move |(n, _)| f64::from(*n) <= count + 1e-9)
+            .map(|(_, d)| d)
     }
 
     /// The smallest of the round steps that is at least so many pixels, in a system's unit.
@@ -84,5 +87,9 @@ pub fn round_step(least: f64) -> f64 {
         return 1.0;
     }
     let power = 10_f64.powf(least.log10().floor());
-    [1.0, 2.0, 5.0, 10.0].into_iter().map(|by| by * power).find(|step| *step >= least * (1.0 - 1e-9)).unwrap_or(10.0 * power)
+    [1.0, 2.0, 5.0, 10.0]
+        .into_iter()
+        .map(|by| by * power)
+        .find(|step| *step >= least * (1.0 - 1e-9))
+        .unwrap_or(10.0 * power)
 }

@@ -5,6 +5,7 @@ use super::labels::Board;
 use super::mark::{Anchor, Hand, Label, Point};
 use crate::locale;
 use wellwright_core::cable::lead::Conductor;
+use wellwright_core::job::Way;
 
 /// Where a size label may stand along its run, as shares of it.
 const ALONG: [f64; 5] = [0.5, 0.35, 0.65, 0.2, 0.8];
@@ -15,7 +16,13 @@ const SHORTEST: [f64; 2] = [17.0, 30.0];
 pub fn write(board: &mut Board, ways: &[WayLine; 2], line: Option<f64>, compact: bool) {
     for (way, other) in [(&ways[0], &ways[1]), (&ways[1], &ways[0])] {
         for run in way.runs.iter().filter(|run| in_use(run, line)) {
-            let text = locale::conductor(run.run.run.conductor);
+            let conductor = run.run.run.conductor;
+            let short = compact && conductor.sets > 1;
+            let text = if short {
+                format!("{} {}", bare(conductor), conductor.size.gauge())
+            } else {
+                locale::conductor(conductor)
+            };
             board.offer(candidates(board, &text, run, other, line, compact));
         }
     }
@@ -32,7 +39,9 @@ pub fn write(board: &mut Board, ways: &[WayLine; 2], line: Option<f64>, compact:
 
 /// Whether the depth line crosses a run; at a step it belongs to the smaller size.
 fn in_use(run: &RunLine, line: Option<f64>) -> bool {
-    line.is_some_and(|y| y <= run.to.y + 1e-6 && (y > run.from.y + 1e-6 || run.run.from.value == 0.0 && y >= run.from.y))
+    line.is_some_and(|y| {
+        y <= run.to.y + 1e-6 && (y > run.from.y + 1e-6 || run.run.from.value == 0.0 && y >= run.from.y)
+    })
 }
 
 /// The size alone.
@@ -60,16 +69,17 @@ fn candidates(
         let first_above = y - run.from.y >= run.to.y - y;
         heights.extend(if first_above { above } else { below });
         heights.extend(if first_above { below } else { above });
-        heights.retain(|at| *at > run.from.y && *at < run.to.y);
-        heights.extend([y - 1.9 * line_step, y + 2.6 * line_step, y - 3.0 * line_step]);
+        // Beside another run it would name the wrong one.
+        heights.retain(|at| *at > run.from.y - 6.0 && *at < run.to.y + 6.0);
     } else {
         heights.extend(ALONG.iter().map(|share| run.from.y + share * (run.to.y - run.from.y)));
     }
-    let outside = |y: f64| {
-        let x = run.x(y);
+    let outside = |(y, more): (f64, f64)| {
+        let (x, off) = (run.x(y), off + more);
         let right = match x_at(other, y) {
             Some(other) if (x - other).abs() > 0.5 => x > other,
-            _ => other.way == wellwright_core::job::Way::V480,
+            Some(_) => other.way == Way::V480,
+            None => true,
         };
         if right {
             board.label(text, Point::new(x + off, y), Anchor::Start, hand)
@@ -77,7 +87,10 @@ fn candidates(
             board.label(text, Point::new(x - off, y), Anchor::End, hand)
         }
     };
-    heights.into_iter().map(outside).collect()
+    // Last, in the row of the cost and beyond it.
+    let beyond =
+        line.into_iter().flat_map(|y| [64.0, 78.0, 92.0].map(|more| (y - 0.95 * board.lettering().plain, more)));
+    heights.into_iter().map(|y| (y, 0.0)).chain(beyond).map(outside).collect()
 }
 
 /// Place of a way at a height.

@@ -46,8 +46,20 @@ impl View {
         }
     }
 
+    /// Whether a pump at this depth hangs into the row under the scale.
+    #[must_use]
+    pub fn crowded(&self, depth: Option<Length>) -> bool {
+        let scale = self.layout.scale(self.end);
+        depth.is_some_and(|depth| scale.y(depth) + 24.0 > scale.bottom)
+    }
+
     fn board(&self) -> Board {
-        let bounds = Rect { left: self.layout.rod_right() + 3.0, top: 0.0, right: self.layout.width, bottom: self.layout.height };
+        let bounds = Rect {
+            left: self.layout.rod_right() + 3.0,
+            top: 0.0,
+            right: self.layout.width,
+            bottom: self.layout.height,
+        };
         Board::new(bounds, self.lettering)
     }
 }
@@ -59,19 +71,12 @@ pub fn picture(answer: &Evaluation, view: &View) -> Picture {
     let mut marks = Vec::new();
     let ground = view.layout.ground;
     board.keep_off(Rect { left: view.layout.rod, top: ground - 3.0, right: view.layout.width, bottom: ground + 3.0 });
-    if let Some(sweep) = &answer.sweep {
-        curves(answer, sweep, view, &mut board, &mut marks);
-    }
-    marks.push(Mark::line(
-        Point::new(view.layout.rod, ground),
-        Point::new(view.layout.width, ground),
-        Pen::Heavy,
-        Tint::Ink,
-    ));
-    if let Some(sweep) = &answer.sweep
-        && view.grid(sweep).axis.broken()
-    {
-        axis_break(view, &mut marks);
+    let target = answer.inputs.pump_setting.as_ref().map_or(ground, |known| view.layout.scale(view.end).y(known.value));
+    let middle = view.layout.rod_middle();
+    board.keep_off(Rect { left: middle - 22.0, top: target - 22.0, right: middle + 22.0, bottom: target + 22.0 });
+    match &answer.sweep {
+        Some(sweep) => curves(answer, sweep, view, &mut board, &mut marks),
+        None => ground_line(view, &mut marks),
     }
     rod_figures(view, &mut board, &mut marks);
     Picture { marks, labels: board.into_labels() }
@@ -81,7 +86,12 @@ fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, ma
     let (layout, grid) = (&view.layout, view.grid(sweep));
     let ways = [WayLine::of(&sweep.ways[0], &grid), WayLine::of(&sweep.ways[1], &grid)];
     cost_axis(&grid, view, board, marks);
-    for (from, to) in hatch(sweep, &grid, view.system, 7.0) {
+    let here = answer.here.as_ref();
+    let spots = here.map(|here| here::spots(here, &grid)).unwrap_or_default();
+    let levels: Vec<f64> = ways.iter().flat_map(WayLine::steps).map(|(from, _)| from.y).collect();
+    let dimension = here::dimension_height(&spots, &levels, layout);
+    let clear = |from: &Point| dimension.is_none_or(|y| (from.y - y).abs() > 5.0);
+    for (from, to) in hatch(sweep, &grid, view.system, 7.0).into_iter().filter(|(from, _)| clear(from)) {
         marks.push(Mark::line(from, to, Pen::Hair, Tint::Hatch));
     }
     for way in ways.iter().rev() {
@@ -90,24 +100,34 @@ fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, ma
             board.keep_off_line(from, to);
         }
     }
+    ground_line(view, marks);
+    if grid.axis.broken() {
+        axis_break(view, marks);
+    }
+    board.keep_off(Rect { left: 0.0, top: 0.0, right: layout.width, bottom: layout.ground });
     names::write(board, marks, &ways, layout);
-    let here = answer.here.as_ref();
-    let spots = here.map(|here| here::spots(here, &grid)).unwrap_or_default();
     if let Some(here) = here {
         here::write_flag(board, marks, here.depth, view.system, layout, &grid, &spots);
     }
-    let levels: Vec<f64> = ways.iter().flat_map(WayLine::steps).map(|(from, _)| from.y).collect();
-    here::write_saving(board, marks, &spots, &levels, layout);
+    if let Some(y) = dimension {
+        here::write_saving(board, marks, &spots, y, layout);
+    }
     if !layout.compact {
-        here::write_costs(board, &spots, false);
+        here::write_costs(board, &spots);
     }
     rings(sweep, &grid, view, board, marks);
-    names::write_ends(board, marks, &ways, view.system);
+    names::write_ends(board, marks, &ways, view.system, layout.compact);
     if layout.compact {
-        here::write_costs(board, &spots, true);
+        here::write_costs(board, &spots);
     }
     sizes::write(board, &ways, here.map(|here| grid.scale.y(here.depth)), layout.compact);
     here::write_dots(marks, &spots);
+}
+
+/// The ground line, from the rod on.
+fn ground_line(view: &View, marks: &mut Vec<Mark>) {
+    let y = view.layout.ground;
+    marks.push(Mark::line(Point::new(view.layout.rod, y), Point::new(view.layout.width, y), Pen::Heavy, Tint::Ink));
 }
 
 /// The line of a way: thin level steps, then the runs with the way's pen and dash.
@@ -146,8 +166,9 @@ fn cost_axis(grid: &Grid, view: &View, board: &mut Board, marks: &mut Vec<Mark>)
         true => vec![title(what, top - line), title(words.axis_broken, top)],
         false => vec![title(what, top)],
     };
+    // It may reach over the well head, which is lower.
     for label in lines {
-        board.insist(vec![label]);
+        board.write(label);
     }
 }
 
@@ -176,6 +197,7 @@ fn rings(sweep: &Sweep, grid: &Grid, view: &View, board: &mut Board, marks: &mut
         if index == 0 {
             let from = Point::new(view.layout.rod_right() + 3.0, at.y);
             let points = vec![from, Point::new(at.x - 7.0, at.y)];
+            board.keep_off_line(points[0], points[1]);
             marks.push(Mark::Line { points, pen: Pen::Hair, tint: Tint::Ink, dash: Dash::Dotted });
         }
         board.keep_off(Rect { left: at.x - 7.0, top: at.y - 7.0, right: at.x + 7.0, bottom: at.y + 7.0 });

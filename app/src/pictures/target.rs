@@ -129,6 +129,7 @@ pub fn Target(
             <div
                 class="target"
                 node_ref=handle
+                class:held=move || held.get()
                 class:unset=move || depth.get().is_none()
                 role="slider"
                 tabindex="0"

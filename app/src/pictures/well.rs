@@ -100,6 +100,12 @@ impl Frame {
         intake - PUMP * self.size
     }
 
+    /// Lower end of what is drawn of the ground: the scale's end, or a little below a motor that hangs past it.
+    #[must_use]
+    pub fn floor(&self) -> f64 {
+        self.pump.map_or(self.layout.bottom, |intake| self.layout.bottom.max(self.motor_end(intake) + 3.0))
+    }
+
     /// Lower end of the motor.
     #[must_use]
     pub fn motor_end(&self, intake: f64) -> f64 {
@@ -124,8 +130,8 @@ pub fn strokes(facts: &Facts, view: &View) -> Vec<(&'static str, String)> {
 }
 
 fn ground(frame: &Frame, out: &mut Vec<(&'static str, String)>) {
-    let Layout { ground, bottom, rod, .. } = frame.layout;
-    out.push(("f-earth", format!("M0 {ground}H{rod}V{bottom}H0z")));
+    let Layout { ground, rod, .. } = frame.layout;
+    out.push(("f-earth", format!("M0 {ground}H{rod}V{:.1}H0z", frame.floor())));
     let mut hachure = String::new();
     let mut x = 8.0;
     while x < rod {
@@ -139,12 +145,15 @@ fn ground(frame: &Frame, out: &mut Vec<(&'static str, String)>) {
 
 /// The casing: drawn out down to the motor, dashed below, where the job says nothing.
 fn casing(frame: &Frame, out: &mut Vec<(&'static str, String)>) {
-    let ((left, right), cap, bottom) = (frame.sides, frame.cap, frame.layout.bottom);
+    let ((left, right), cap, bottom) = (frame.sides, frame.cap, frame.floor());
     let known = frame.pump.map_or(frame.layout.ground, |intake| frame.motor_end(intake) + 12.0).min(bottom);
-    out.push(("f-void", format!("M{left} {cap}H{right}V{bottom}H{left}z")));
+    out.push(("f-void", format!("M{left} {cap}H{right}V{bottom:.1}H{left}z")));
     out.push(("l-casing", format!("M{left} {cap}V{known:.1}M{right} {cap}V{known:.1}")));
     if known < bottom {
-        out.push(("l-unknown", format!("M{left} {:.1}V{bottom}M{right} {:.1}V{bottom}", known + 4.0, known + 4.0)));
+        out.push((
+            "l-unknown",
+            format!("M{left} {:.1}V{bottom:.1}M{right} {:.1}V{bottom:.1}", known + 4.0, known + 4.0),
+        ));
     }
     out.push(("f-ink", format!("M{} {}H{}v5H{}z", left - 4.0, cap - 5.0, right + 4.0, left - 4.0)));
 }
@@ -162,13 +171,20 @@ fn pump(frame: &Frame, intake: f64, out: &mut Vec<(&'static str, String)>) {
     let lead = axis + pipe + 2.6;
     let start = (cap - 4.0).min(top - 8.0);
     let out_by = pump - pipe + 0.6;
-    out.push(("w480 lead", format!("M{lead:.1} {start:.1}V{:.1}q0 4 {out_by:.1} 6V{:.1}q0 4 -2 6", top - 6.0, intake + 4.0)));
+    out.push((
+        "w480 lead",
+        format!("M{lead:.1} {start:.1}V{:.1}q0 4 {out_by:.1} 6V{:.1}q0 4 -2 6", top - 6.0, intake + 4.0),
+    ));
     let shoulder = pump - pipe;
     out.push((
         "part",
         format!(
             "M{:.1} {:.1}q0 -5 {shoulder:.1} -6h{:.1}q{shoulder:.1} 1 {shoulder:.1} 6V{:.1}h{:.1}z",
-            axis - pump, top + 4.0, 2.0 * pipe, intake - 4.0, -2.0 * pump
+            axis - pump,
+            top + 4.0,
+            2.0 * pipe,
+            intake - 4.0,
+            -2.0 * pump
         ),
     ));
     let mut stages = String::new();
@@ -205,7 +221,16 @@ fn surface(frame: &Frame, out: &mut Vec<(&'static str, String)>) {
     out.push(("l-pole", format!("M{pole} {ground}V{pole_top}")));
     out.push((
         "l-mid",
-        format!("M{} {}h{}M{} {}v-4M{} {}v-4", pole - arm, pole_top + 7.0, 2.0 * arm, pole - 3.0, pole_top + 7.0, pole + 3.0, pole_top + 7.0),
+        format!(
+            "M{} {}h{}M{} {}v-4M{} {}v-4",
+            pole - arm,
+            pole_top + 7.0,
+            2.0 * arm,
+            pole - 3.0,
+            pole_top + 7.0,
+            pole + 3.0,
+            pole_top + 7.0
+        ),
     ));
     out.push(("l-buried", format!("M{} {ground}v11H{}V{low}", pole + 1.0, drive + width * 0.3)));
     let (pipe, ..) = frame.halves();
@@ -215,7 +240,11 @@ fn surface(frame: &Frame, out: &mut Vec<(&'static str, String)>) {
         "w480 lead",
         format!(
             "M{from:.1} {low}V{}q0 4 4 4H{:.1}q4 0 4 -4V{}q0 -4 4 -4H{:.1}q4 0 4 4V{}",
-            ground + 7.0, before - 4.0, over + 4.0, lead - 4.0, frame.cap - 3.0
+            ground + 7.0,
+            before - 4.0,
+            over + 4.0,
+            lead - 4.0,
+            frame.cap - 3.0
         ),
     ));
     out.push(("l-mid", format!("M{} {ground}V{high}M{} {ground}V{high}", drive + 2.0, drive + width - 2.0)));
@@ -224,7 +253,12 @@ fn surface(frame: &Frame, out: &mut Vec<(&'static str, String)>) {
     let (middle, wave) = ((low + high) / 2.0, width * 0.3);
     out.push((
         "l-mid",
-        format!("M{:.1} {middle:.1}q{:.1} {:.1} {wave:.1} 0t{wave:.1} 0", drive + width * 0.2, wave / 2.0, -(low - high) * 0.4),
+        format!(
+            "M{:.1} {middle:.1}q{:.1} {:.1} {wave:.1} 0t{wave:.1} 0",
+            drive + width * 0.2,
+            wave / 2.0,
+            -(low - high) * 0.4
+        ),
     ));
     let right = frame.layout.rod;
     out.push(("l-ground", format!("M0 {ground}H{}M{} {ground}H{right}", frame.sides.0, frame.sides.1)));

@@ -10,7 +10,6 @@ use std::collections::BTreeMap;
 use wellwright_core::job::wire::{self, WireError};
 use wellwright_core::job::{Field, Job};
 
-
 const JOB: &str = "wellwright.job.";
 const ORDER: &str = "wellwright.order";
 const SETTINGS: &str = "wellwright.settings";
@@ -64,8 +63,7 @@ pub fn load() -> (Shelf, Saved) {
 }
 
 fn first_visit() -> (Shelf, Saved) {
-    let jobs: Vec<Kept> =
-        demo_jobs().into_iter().map(|job| Kept { id: new_id(), sheet: Sheet::of(job) }).collect();
+    let jobs: Vec<Kept> = demo_jobs().into_iter().map(|job| Kept { id: new_id(), sheet: Sheet::of(job) }).collect();
     let shelf = Shelf { jobs, set_aside: Vec::new() };
     let full = shelf.jobs.iter().any(|kept| save(kept) != Saved::Yes);
     save_order(&shelf.ids());
@@ -157,7 +155,6 @@ fn read(text: &str) -> Result<Sheet, WireError> {
     }
     Ok(sheet)
 }
-
 
 #[cfg(test)]
 mod tests {

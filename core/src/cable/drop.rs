@@ -15,6 +15,13 @@ pub enum Phases {
 
 impl Phases {
     /// Line-to-line drop per conductor drop: 2 for single phase, √3 for three.
+    ///
+    /// # Units
+    /// Dimensionless.
+    /// # Range
+    /// Three phases balanced.
+    /// # Source
+    /// Circuit geometry: two conductors in one loop; three line voltages 120° apart.
     #[must_use]
     pub fn factor(self) -> f64 {
         match self {

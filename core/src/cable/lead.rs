@@ -42,7 +42,14 @@ pub struct Conductor {
 }
 
 impl Conductor {
-    /// Metal area of one phase, all sets together, circular mils by table 8.
+    /// Metal area of one phase, all sets together.
+    ///
+    /// # Units
+    /// Circular mils.
+    /// # Range
+    /// Listed sizes.
+    /// # Source
+    /// [nec-2023-ch9-t8].
     #[must_use]
     pub fn cmil(self) -> f64 {
         f64::from(self.sets) * self.size.row().cmil

@@ -42,7 +42,7 @@ export class Wellwright {
 
   async more(name, action) {
     const row = this.page.getByRole('listitem').filter({ has: this.page.getByRole('link', { name, exact: true }) });
-    await row.getByText(`More for ${name}`).click();
+    await row.getByLabel(`More for ${name}`, { exact: true }).click();
     await row.getByRole('button', { name: action }).click();
   }
 

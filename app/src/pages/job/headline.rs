@@ -94,9 +94,7 @@ fn saved(here: &Here, saving: &Saving, system: UnitSystem, basis: Basis, decimal
     };
     let extra = saving.cable - saving.net;
     let note = match basis {
-        Basis::Installed => {
-            (words().cable_less_equipment)(&money(saving.cable, decimals), &money(extra, decimals))
-        }
+        Basis::Installed => (words().cable_less_equipment)(&money(saving.cable, decimals), &money(extra, decimals)),
         Basis::Cable => {
             let mass = locale::mass(saving.metal.abs(), system).text();
             if saving.metal.value < 0.0 { (words().copper_more)(&mass) } else { (words().copper_not_bought)(&mass) }

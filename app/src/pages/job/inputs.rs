@@ -58,9 +58,9 @@ pub fn Inputs(
 }
 
 /// Writes a choice.
-fn choose<T: 'static>(id: Signal<String>, make: fn(Option<T>) -> Choice) -> Callback<Option<T>>
+fn choose<T>(id: Signal<String>, make: fn(Option<T>) -> Choice) -> Callback<Option<T>>
 where
-    T: Copy + Send + Sync,
+    T: Copy + Send + Sync + 'static,
 {
     let app = app();
     Callback::new(move |value| id.with_untracked(|id| app.edit(id, Edit::Choice(make(value)))))

@@ -12,7 +12,7 @@ use crate::parts::screen_settings::{Themes, Units};
 use crate::parts::segmented::Segmented;
 use crate::pictures::Plate;
 use crate::routes::Route;
-use crate::state::{Edit, Sheet, answer, app};
+use crate::state::{App, Edit, Sheet, answer, app};
 use answers::Answers;
 use inputs::Inputs;
 use leptos::ev::KeyboardEvent;
@@ -37,7 +37,7 @@ pub fn JobPage(
         return view! { <NotFound /> }.into_any();
     }
     let sheet = Memo::new(move |_| id.with(|id| app.sheet(id)).unwrap_or_default());
-    let travel = window_event_listener(leptos::ev::keydown, move |event| undo_keys(&event, id));
+    let travel = window_event_listener(leptos::ev::keydown, move |event| undo_keys(app, &event, id));
     on_cleanup(move || travel.remove());
     Effect::new(move |_| document().set_title(&format!("{} · {}", sheet.with(|s| s.job.name.clone()), words.app)));
     view! {
@@ -206,11 +206,10 @@ fn nudged(depth: wellwright_core::quantity::Length, direction: f64, system: Unit
 }
 
 /// Ctrl+Z takes back, Ctrl+Shift+Z and Ctrl+Y do again.
-fn undo_keys(event: &KeyboardEvent, id: Signal<String>) {
+fn undo_keys(app: App, event: &KeyboardEvent, id: Signal<String>) {
     if !(event.ctrl_key() || event.meta_key()) || event.alt_key() {
         return;
     }
-    let app = app();
     match (event.key().to_lowercase().as_str(), event.shift_key()) {
         ("z", false) => id.with_untracked(|id| app.undo(id)),
         ("z", true) | ("y", _) => id.with_untracked(|id| app.redo(id)),

@@ -46,9 +46,8 @@ pub fn HereTable(
     /// Units.
     system: Signal<UnitSystem>,
 ) -> impl IntoView {
-    let table = move || {
-        answer.with(|answer| Some(here_rows(answer.here.as_ref()?, answer.sweep.as_ref()?, system.get())))
-    };
+    let table =
+        move || answer.with(|answer| Some(here_rows(answer.here.as_ref()?, answer.sweep.as_ref()?, system.get())));
     let lead = move || {
         answer.with(|answer| {
             let here = answer.here.as_ref()?;

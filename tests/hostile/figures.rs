@@ -1,0 +1,114 @@
+//! Figures set in a job directly, past the file reader: not numbers, endless, beyond the range, in another kind of unit.
+
+use wellwright_core::error::InputError;
+use wellwright_core::evaluate::{Evaluation, error_report, evaluate, report};
+use wellwright_core::job::{Field, Job, wire};
+use wellwright_core::quantity::{Entry, Unit};
+
+fn good() -> Job {
+    wire::read_text(include_str!("../../core/examples/jobs/house_and_stock_well.json")).unwrap()
+}
+
+fn with(field: Field, entry: Entry) -> Evaluation {
+    let mut job = good();
+    job.set(field, Some(entry));
+    evaluate(&job)
+}
+
+/// The one error of an answer, about this field and with its range; what it says in a file agrees.
+fn only(answer: &Evaluation, field: Field, code: &str) -> InputError {
+    let [error] = &answer.errors[..] else { panic!("{field:?}: {:?}", answer.errors) };
+    let accepted = field.spec().accepted;
+    assert_eq!((error.field(), error.code(), error.accepted()), (field, code, accepted));
+    let told = error_report(error);
+    assert_eq!(told["field"], field.path());
+    assert_eq!(told["code"], code);
+    assert_eq!(told["accepted"]["min"].as_f64(), Some(accepted.min), "{field:?}");
+    assert_eq!(told["accepted"]["max"].as_f64(), Some(accepted.max), "{field:?}");
+    assert_eq!(told["accepted"]["unit"], serde_json::to_value(accepted.unit).unwrap());
+    error.clone()
+}
+
+#[test]
+fn what_is_no_number_is_refused_in_every_field() {
+    for field in Field::ALL {
+        for value in [f64::NAN, -f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+            let error = only(&with(field, Entry::new(value, field.spec().accepted.unit)), field, "not_finite");
+            assert_eq!(error, InputError::NotFinite { field, accepted: field.spec().accepted });
+            assert_eq!(error.given(), None);
+        }
+    }
+}
+
+#[test]
+fn what_lies_beyond_the_range_is_refused_in_every_field() {
+    for field in Field::ALL {
+        let accepted = field.spec().accepted;
+        let hair = 1e-6 * accepted.max.abs().max(1.0);
+        for value in [accepted.min - hair, accepted.max + hair, 1e308, -1e308, f64::MAX, f64::MIN] {
+            let given = Entry::new(value, accepted.unit);
+            let error = only(&with(field, given), field, "out_of_range");
+            assert_eq!(error, InputError::OutOfRange { field, given, accepted });
+            assert_eq!(error_report(&error)["given"]["value"].as_f64(), Some(value));
+        }
+        for value in [accepted.min, accepted.max] {
+            let answer = with(field, Entry::new(value, accepted.unit));
+            assert!(answer.errors.is_empty(), "{field:?} refuses its own end {value}: {:?}", answer.errors);
+        }
+    }
+}
+
+#[test]
+fn another_kind_of_unit_is_refused_in_every_field() {
+    for field in Field::ALL {
+        for unit in [Unit::Foot, Unit::Horsepower, Unit::Ampere, Unit::Percent, Unit::One, Unit::DollarPerKilogram] {
+            if unit.kind() == field.kind() {
+                continue;
+            }
+            let given = Entry::new(1.0, unit);
+            let error = only(&with(field, given), field, "wrong_unit");
+            assert_eq!(error, InputError::WrongUnit { field, given, accepted: field.spec().accepted });
+        }
+    }
+}
+
+#[test]
+fn what_must_be_entered_is_asked_for() {
+    let answer = evaluate(&Job::default());
+    let asked: Vec<_> = answer.errors.iter().map(|error| (error.field(), error.code(), error.given())).collect();
+    assert_eq!(asked, [(Field::PumpSetting, "missing", None), (Field::MotorPower, "missing", None)]);
+    for field in [Field::PumpSetting, Field::MotorPower] {
+        let mut job = good();
+        job.set(field, None);
+        only(&evaluate(&job), field, "missing");
+    }
+}
+
+/// One bad figure takes away only what depends on it.
+#[test]
+fn the_rest_of_the_answer_stays_alive() {
+    let bad = |field: Field| with(field, Entry::new(f64::NAN, field.spec().accepted.unit));
+    let no_depth = bad(Field::PumpSetting);
+    assert_eq!(no_depth.sweep, evaluate(&good()).sweep);
+    assert!(no_depth.here.is_none());
+    let no_price = bad(Field::CableMetal);
+    assert!(no_price.sweep.is_none() && no_price.inputs.motor_current.iter().all(Result::is_ok));
+    // The device of this job is typed, so that nothing of the lead depends on the motor's efficiency.
+    assert_eq!(bad(Field::MotorEfficiency).here, evaluate(&good()).here);
+}
+
+#[test]
+fn sets_set_past_the_reader_do_no_harm() {
+    let mut job = good();
+    job.set(Field::MotorPower, Some(Entry::new(200.0, Unit::Horsepower)));
+    for sets in [0, 255] {
+        job.choices.most_sets = Some(sets);
+        let answer = evaluate(&job);
+        assert!(answer.errors.is_empty());
+        assert!(report("", &answer).to_string().len() > 100);
+    }
+    job.choices.most_sets = Some(0);
+    let none = evaluate(&job);
+    job.choices.most_sets = Some(1);
+    assert_eq!(none.here, evaluate(&job).here);
+}
