@@ -207,7 +207,7 @@ pub const ENGLISH: Words = Words {
     probe_way: |way, size, cost| format!("{way}: {size}, {cost}"),
     no_size_below: |depth| format!("no size below {depth}"),
     rod_hint: "Slide the target on the rod, or type a depth.",
-    nothing_to_draw: "The curve appears once the figures marked at the left are in.",
+    nothing_to_draw: "The curve appears once the missing figures are in.",
 
     at_this_depth: "At this depth",
     steps: "Every size and how deep it reaches",

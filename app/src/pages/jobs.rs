@@ -157,7 +157,8 @@ fn Rename(
     let input = NodeRef::<html::Input>::new();
     let done = StoredValue::new(false);
     let finish = move |keep: bool| {
-        if done.get_value() {
+        // Taking the field away makes it lose the focus once more, after all its values are gone.
+        if done.try_get_value() != Some(false) {
             return;
         }
         done.set_value(true);

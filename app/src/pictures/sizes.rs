@@ -12,29 +12,33 @@ const ALONG: [f64; 5] = [0.5, 0.35, 0.65, 0.2, 0.8];
 /// Runs shorter than this carry no label, unless in use; desk and phone.
 const SHORTEST: [f64; 2] = [17.0, 30.0];
 
-/// Writes the sizes of both ways; `line` is the height of the depth line.
-pub fn write(board: &mut Board, ways: &[WayLine; 2], line: Option<f64>, compact: bool) {
-    for (way, other) in [(&ways[0], &ways[1]), (&ways[1], &ways[0])] {
-        for run in way.runs.iter().filter(|run| in_use(run, line)) {
+/// Writes the sizes of the runs in use; `line` is the height of the depth line.
+pub fn write_in_use(board: &mut Board, ways: &[WayLine; 2], line: Option<f64>, compact: bool) {
+    for (run, other) in runs(ways).filter(|(run, _)| in_use(run, line)) {
+        let conductor = run.run.run.conductor;
+        let text = in_use_text(conductor, compact);
+        let placed = board.offer(candidates(board, &text, run, other, line, compact));
+        if placed.is_none() && compact {
+            board.offer(candidates(board, &bare(conductor), run, other, line, compact));
+        }
+    }
+}
+
+/// Writes the sizes of the other runs.
+pub fn write_others(board: &mut Board, ways: &[WayLine; 2], line: Option<f64>, compact: bool) {
+    for (run, other) in runs(ways).filter(|(run, _)| !in_use(run, line)) {
+        if run.to.y - run.from.y >= SHORTEST[usize::from(compact)] {
             let conductor = run.run.run.conductor;
-            let short = compact && conductor.sets > 1;
-            let text = if short {
-                format!("{} {}", bare(conductor), conductor.size.gauge())
-            } else {
-                locale::conductor(conductor)
-            };
-            board.offer(candidates(board, &text, run, other, line, compact));
+            let text = if compact { bare(conductor) } else { locale::conductor(conductor) };
+            board.offer(candidates(board, &text, run, other, None, compact));
         }
     }
-    for (way, other) in [(&ways[0], &ways[1]), (&ways[1], &ways[0])] {
-        for run in way.runs.iter().filter(|run| !in_use(run, line)) {
-            if run.to.y - run.from.y >= SHORTEST[usize::from(compact)] {
-                let conductor = run.run.run.conductor;
-                let text = if compact { bare(conductor) } else { locale::conductor(conductor) };
-                board.offer(candidates(board, &text, run, other, None, compact));
-            }
-        }
-    }
+}
+
+/// Every run with the other way.
+fn runs(ways: &[WayLine; 2]) -> impl Iterator<Item = (&RunLine, &WayLine)> {
+    let [low, high] = ways;
+    low.runs.iter().map(move |run| (run, high)).chain(high.runs.iter().map(move |run| (run, low)))
 }
 
 /// Whether the depth line crosses a run; at a step it belongs to the smaller size.
@@ -42,6 +46,15 @@ fn in_use(run: &RunLine, line: Option<f64>) -> bool {
     line.is_some_and(|y| {
         y <= run.to.y + 1e-6 && (y > run.from.y + 1e-6 || run.run.from.value == 0.0 && y >= run.from.y)
     })
+}
+
+/// The size in use with its gauge; on a phone, sets stand as a number before it.
+fn in_use_text(conductor: Conductor, compact: bool) -> String {
+    if compact && conductor.sets > 1 {
+        format!("{} {}", bare(conductor), conductor.size.gauge())
+    } else {
+        locale::conductor(conductor)
+    }
 }
 
 /// The size alone.

@@ -117,10 +117,12 @@ fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, ma
     }
     rings(sweep, &grid, view, board, marks);
     names::write_ends(board, marks, &ways, view.system, layout.compact);
+    let line = here.map(|here| grid.scale.y(here.depth));
+    sizes::write_in_use(board, &ways, line, layout.compact);
     if layout.compact {
         here::write_costs(board, &spots);
     }
-    sizes::write(board, &ways, here.map(|here| grid.scale.y(here.depth)), layout.compact);
+    sizes::write_others(board, &ways, line, layout.compact);
     here::write_dots(marks, &spots);
 }
 
@@ -145,7 +147,7 @@ fn way_line(way: &WayLine, marks: &mut Vec<Mark>) {
 fn cost_axis(grid: &Grid, view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
     let (layout, words) = (&view.layout, words());
     let above = layout.ground - 8.0 - view.lettering.small * 0.6;
-    for tick in grid.axis.ticks(layout.width - 4.0) {
+    for tick in grid.axis.ticks(layout.width - 22.0) {
         let x = grid.axis.x(tick);
         let (top, bottom) = (Point::new(x, layout.ground), Point::new(x, layout.bottom));
         marks.push(Mark::Line { points: vec![top, bottom], pen: Pen::Hair, tint: Tint::Hair, dash: Dash::Guide });

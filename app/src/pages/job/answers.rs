@@ -45,10 +45,11 @@ fn Figure(
             <svg class="swatch" viewBox="0 0 30 10" aria-hidden="true"><path class=format!("{swatch} run") d="M0 5h30" /></svg>
         }
     });
+    let long = move || says.with(|says| says.figure.contains('.').then_some(""));
     view! {
         <dt>{line}<span>{move || says.with(|says| says.title.clone())}</span></dt>
         <dd>
-            <span class="figure">
+            <span class="figure" data-long=long>
                 {move || says.with(|says| says.figure.clone())}
                 <span class="unit">{move || says.with(|says| says.unit)}</span>
             </span>
