@@ -77,6 +77,8 @@ proptest! {
         let (v, approximate) = (case.circuit.volts, case.approximate(length));
         let Some(exact) = case.exact(length) else { return Ok(()) };
         prop_assert!(exact - approximate <= across * across / v + 1e-12 * v, "{exact} and {approximate}");
+        let along = case.circuit.drop_phasor(case.ohms(length)).0;
+        prop_assert!((approximate - along).abs() <= 1e-12 * along, "{approximate} and {along}");
         let short = case.exact(length * 1e-6).unwrap();
         prop_assert!((short - case.approximate(length * 1e-6)).abs() <= 1e-11 * v);
     }
