@@ -167,7 +167,7 @@ pub const ENGLISH: Words = Words {
     },
     never_differs: "both cost the same at every depth",
     also_even_at: |depths| format!("also even at {depths}"),
-    cable_less_equipment: |cable, equipment| format!("{cable} on cable, less {equipment} extra equipment"),
+    cable_less_equipment: |cable, equipment| format!("480\u{a0}V: {cable} off the cable, {equipment} more equipment"),
     copper_not_bought: |mass| format!("{mass} of metal not bought"),
     copper_more: |mass| format!("{mass} of metal more"),
     sets_of: |sets, size| format!("{sets} sets of {size}"),

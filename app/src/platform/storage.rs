@@ -42,8 +42,7 @@ pub fn demo_jobs() -> Vec<Job> {
 #[must_use]
 pub fn load() -> (Shelf, Saved) {
     if !there() {
-        let jobs = demo_jobs().into_iter().map(|job| Kept { id: new_id(), sheet: Sheet::of(job) }).collect();
-        return (Shelf { jobs, set_aside: Vec::new() }, Saved::Nowhere);
+        return (demo_shelf(), Saved::Nowhere);
     }
     let order: Option<Vec<String>> = LocalStorage::get(ORDER).ok();
     let mut shelf = Shelf::default();
@@ -62,9 +61,13 @@ pub fn load() -> (Shelf, Saved) {
     (shelf, Saved::Yes)
 }
 
+fn demo_shelf() -> Shelf {
+    let jobs = demo_jobs().into_iter().map(|job| Kept { id: new_id(), sheet: Sheet::of(job) }).collect();
+    Shelf { jobs, set_aside: Vec::new() }
+}
+
 fn first_visit() -> (Shelf, Saved) {
-    let jobs: Vec<Kept> = demo_jobs().into_iter().map(|job| Kept { id: new_id(), sheet: Sheet::of(job) }).collect();
-    let shelf = Shelf { jobs, set_aside: Vec::new() };
+    let shelf = demo_shelf();
     let full = shelf.jobs.iter().any(|kept| save(kept) != Saved::Yes);
     save_order(&shelf.ids());
     (shelf, if full { Saved::Full } else { Saved::Yes })

@@ -159,7 +159,7 @@ mod tests {
         let says = headline(&answer, UnitSystem::Us, Basis::Installed);
         assert_eq!(says.saving.title, "480\u{a0}V saves, at 620\u{a0}ft");
         assert_eq!(says.saving.figure, "$546");
-        assert_eq!(says.saving.note, "$1,446 on cable, less $900 extra equipment");
+        assert_eq!(says.saving.note, "480\u{a0}V: $1,446 off the cable, $900 more equipment");
         assert_eq!(says.ways[0].figure, "$2,255");
         assert_eq!(says.ways[0].note, "3\u{a0}×\u{a0}6\u{a0}AWG, drop 4.6\u{a0}%");
         assert_eq!(says.ways[1].figure, "$1,709");
