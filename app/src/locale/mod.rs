@@ -1,24 +1,26 @@
 //! Every word and every number that a person sees.
 //!
-//! Words stand in one table ([`Words`]) that the compiler checks for completeness; numbers, units and money are written
-//! and read here and nowhere else.
+//! Words stand in one table ([`words`](mod@words)) that the compiler checks for completeness; numbers, units and money
+//! are written and read here and nowhere else.
 
-mod english;
+mod arithmetic;
+mod language;
 mod number;
 mod quantity;
 mod reading;
 mod say;
 mod words;
 
-pub use english::ENGLISH;
+pub use language::{Decimals, Language, decimals, speak, words};
+pub use number::plain;
 pub use quantity::{
-    conductor, depth, entry, entry_text, lead_size, mass, money, money_alike, percent, shown, unit_name,
+    Shown, conductor, depth, entry, entry_text, lead_size, mass, money, money_alike, percent, shown, unit_name,
+    units_of,
 };
-pub use reading::read;
-pub use say::{error_text, finding_text, not_read_text};
-pub use words::Words;
+pub use reading::{NotRead, Read, read};
+pub use say::{error_text, file_text, finding_text, not_read_text};
+pub use words::Text;
+pub use words::fields::rating;
 
-/// The words in use.
-pub fn words() -> &'static Words {
-    &ENGLISH
-}
+#[cfg(test)]
+mod tests;

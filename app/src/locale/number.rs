@@ -1,12 +1,16 @@
 //! Numbers as people write them.
 
+use super::language;
+
 /// A space that does not break a figure from its unit.
 pub const NO_BREAK: char = '\u{a0}';
 const MINUS: char = '\u{2212}';
 
-/// A number with this many decimals and thousands marked off: `-1234.5` becomes `−1,234.50`.
+/// A number with this many decimals and thousands marked off, by the way that is in force: `-1234.5` becomes
+/// `−1,234.50`.
 #[must_use]
 pub fn grouped(value: f64, decimals: usize) -> String {
+    let signs = language::decimals();
     let text = format!("{:.decimals$}", value.abs());
     let (whole, fraction) = text.split_once('.').map_or((text.as_str(), None), |(whole, rest)| (whole, Some(rest)));
     let mut out = String::with_capacity(text.len() + whole.len() / 3 + 4);
@@ -16,12 +20,12 @@ pub fn grouped(value: f64, decimals: usize) -> String {
     }
     for (index, digit) in whole.chars().enumerate() {
         if index > 0 && (whole.len() - index).is_multiple_of(3) {
-            out.push(',');
+            out.push(signs.thousands());
         }
         out.push(digit);
     }
     if let Some(fraction) = fraction {
-        out.push('.');
+        out.push(signs.sign());
         out.push_str(fraction);
     }
     out
@@ -36,18 +40,26 @@ pub fn figure(value: f64) -> String {
     }
     let size = value.abs();
     if size != 0.0 && !(1e-4..1e9).contains(&size) {
-        return format!("{value:e}").replace('-', "\u{2212}");
+        let text = format!("{value:e}").replace('.', &language::decimals().sign().to_string());
+        return text.replace('-', "\u{2212}");
     }
     let magnitude = if size == 0.0 { 0 } else { size.log10().floor() as i32 };
     let decimals = usize::try_from(5 - magnitude).unwrap_or(0);
     let text = grouped(value, decimals);
-    match text.split_once('.') {
+    let sign = language::decimals().sign();
+    match text.split_once(sign) {
         Some((whole, fraction)) => {
             let fraction = fraction.trim_end_matches('0');
-            if fraction.is_empty() { whole.to_owned() } else { format!("{whole}.{fraction}") }
+            if fraction.is_empty() { whole.to_owned() } else { format!("{whole}{sign}{fraction}") }
         }
         None => text,
     }
+}
+
+/// A number for another program: no marks between thousands, a plain minus, the decimal sign in force.
+#[must_use]
+pub fn plain(value: f64, decimals: usize) -> String {
+    format!("{value:.decimals$}").replace('.', &language::decimals().sign().to_string())
 }
 
 #[cfg(test)]

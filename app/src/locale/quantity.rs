@@ -3,7 +3,7 @@
 use super::number::{NO_BREAK, figure, grouped};
 use super::words;
 use wellwright_core::cable::lead::Conductor;
-use wellwright_core::quantity::{Entry, Length, Mass, Money, Unit, UnitSystem, in_feet, in_pounds};
+use wellwright_core::quantity::{Entry, Kind, Length, Mass, Money, Unit, UnitSystem, in_feet, in_pounds};
 use wellwright_core::standards::conductor::Size;
 
 /// A figure and its unit, to be set side by side.
@@ -45,6 +45,14 @@ pub fn unit_name(unit: Unit) -> &'static str {
         Unit::DollarPerKilogram => "$/kg",
         _ => "",
     }
+}
+
+/// The units in which a figure of a kind can be entered, the US one first.
+#[must_use]
+pub fn units_of(kind: Kind) -> Vec<Unit> {
+    let mut units = vec![UnitSystem::Us.unit(kind), UnitSystem::Si.unit(kind)];
+    units.dedup();
+    units
 }
 
 /// An entry in the units of a system, to the digits that were typed.
@@ -95,7 +103,7 @@ pub fn percent(share: f64, decimals: usize) -> Shown {
 #[must_use]
 pub fn money(amount: Money, decimals: usize) -> String {
     let text = grouped(amount.0.abs(), decimals);
-    let nothing = text.bytes().all(|byte| matches!(byte, b'0' | b'.'));
+    let nothing = text.bytes().all(|byte| matches!(byte, b'0' | b'.' | b','));
     if amount.0 < 0.0 && !nothing { format!("\u{2212}${text}") } else { format!("${text}") }
 }
 
@@ -116,7 +124,7 @@ pub fn lead_size(size: Size) -> String {
 #[must_use]
 pub fn conductor(conductor: Conductor) -> String {
     let size = lead_size(conductor.size);
-    if conductor.sets > 1 { (words().sets_of)(conductor.sets, &size) } else { size }
+    if conductor.sets > 1 { (words().answer.sets_of)(conductor.sets, &size) } else { size }
 }
 
 #[cfg(test)]

@@ -19,11 +19,11 @@ use wellwright_core::quantity::{Length, UnitSystem, feet};
 pub fn Jobs() -> impl IntoView {
     let app = app();
     let words = words();
-    document().set_title(words.app);
+    document().set_title(words.frame.app);
     let ids = Memo::new(move |_| app.shelf.with(crate::state::Shelf::ids));
     let deepest = Memo::new(move |_| app.shelf.with(|shelf| deepest(shelf.jobs.iter().map(|kept| &kept.sheet.job))));
     let new_job = move |_| {
-        Route::Job(app.add(Sheet::of(Job::named(words.new_job_name)))).go();
+        Route::Job(app.add(Sheet::of(Job::named(words.list.new_job_name)))).go();
     };
     let add_demo = move |_| {
         for job in storage::demo_jobs().into_iter().rev() {
@@ -35,7 +35,7 @@ pub fn Jobs() -> impl IntoView {
     let any_demo = move || app.shelf.with(|shelf| shelf.jobs.iter().any(|kept| kept.sheet.job.demo));
     view! {
         <header class="bar">
-            <div class="name"><b>{words.app}</b><span class="note only-desk">{words.app_line}</span></div>
+            <div class="name"><b>{words.frame.app}</b><span class="note only-desk">{words.frame.app_line}</span></div>
             <Units place="bar" />
             <span class="only-desk"><Themes place="bar" /></span>
         </header>
@@ -43,16 +43,16 @@ pub fn Jobs() -> impl IntoView {
             <StorageNotice />
             <SetAsideNotice />
             <div class="head">
-                <h1>{words.jobs}</h1>
-                <button class="btn act" on:click=new_job>{words.new_job}</button>
+                <h1>{words.frame.jobs}</h1>
+                <button class="btn act" on:click=new_job>{words.list.new_job}</button>
             </div>
             <Show
                 when=move || ids.with(|ids| !ids.is_empty())
                 fallback=move || view! {
                     <div class="empty">
-                        <p><b>{words.no_jobs}</b></p>
-                        <p>{words.no_jobs_hint}</p>
-                        <button class="btn" on:click=add_demo>{words.add_demo_jobs}</button>
+                        <p><b>{words.list.no_jobs}</b></p>
+                        <p>{words.list.no_jobs_hint}</p>
+                        <button class="btn" on:click=add_demo>{words.list.add_demo_jobs}</button>
                     </div>
                 }
             >
@@ -60,8 +60,8 @@ pub fn Jobs() -> impl IntoView {
                     <For each=move || ids.get() key=Clone::clone let:id><Row id=id deepest=deepest /></For>
                 </ol>
                 <footer class="foot note">
-                    <span>{move || (words.kept_here)(ids.with(Vec::len))}" "{move || (words.well_scale)(&scale())}</span>
-                    <Show when=any_demo><span>{words.demo_foot}</span></Show>
+                    <span>{move || (words.list.kept_here)(ids.with(Vec::len))}" "{move || (words.list.well_scale)(&scale())}</span>
+                    <Show when=any_demo><span>{words.list.demo_foot}</span></Show>
                 </footer>
             </Show>
             <div class="only-phone theme-row"><Themes place="foot" /></div>
@@ -101,8 +101,8 @@ fn Row(
     let name = move || sheet.with(|sheet| sheet.job.name.clone());
     let note = move || {
         sheet.with(|sheet| match (sheet.job.demo, sheet.job.note.as_str()) {
-            (true, "") => words.demo.to_owned(),
-            (true, note) => format!("{}: {note}", words.demo),
+            (true, "") => words.list.demo.to_owned(),
+            (true, note) => format!("{}: {note}", words.list.demo),
             (false, note) => note.to_owned(),
         })
     };
@@ -133,12 +133,12 @@ fn Row(
                 <span class="note">{move || line().1}</span>
             </p>
             <details class="more" name="more" node_ref=menu>
-                <summary class="btn quiet" aria-label=move || (words.more_for)(&name())><Icon name="more" /></summary>
+                <summary class="btn quiet" aria-label=move || (words.list.more_for)(&name())><Icon name="more" /></summary>
                 <div class="menu" on:click=move |_| close()>
-                    <button class="btn quiet" on:click=move |_| renaming.set(true)>{words.rename}</button>
-                    <button class="btn quiet" on:click=move |_| duplicate(app, id)>{words.duplicate}</button>
-                    <button class="btn quiet" on:click=move |_| id.with_value(|id| app.delete(id, words.deleted))>
-                        {words.delete}
+                    <button class="btn quiet" on:click=move |_| renaming.set(true)>{words.list.rename}</button>
+                    <button class="btn quiet" on:click=move |_| duplicate(app, id)>{words.list.duplicate}</button>
+                    <button class="btn quiet" on:click=move |_| id.with_value(|id| app.delete(id, words.list.deleted))>
+                        {words.list.delete}
                     </button>
                 </div>
             </details>
@@ -175,7 +175,7 @@ fn Rename(
         <input
             class="rename"
             node_ref=input
-            aria-label=words().job_name
+            aria-label=words().list.job_name
             maxlength="120"
             prop:value=name
             on:blur=move |_| finish(true)
@@ -190,7 +190,7 @@ fn Rename(
 
 fn duplicate(app: App, id: StoredValue<String>) {
     let Some(mut sheet) = id.with_value(|id| app.sheet_untracked(id)) else { return };
-    sheet.job.name = (words().copy_name)(&sheet.job.name);
+    sheet.job.name = (words().list.copy_name)(&sheet.job.name);
     app.add(sheet);
 }
 
@@ -209,10 +209,10 @@ fn line(answer: &Evaluation) -> (String, String, &'static str) {
         (Some(here), _) => match &here.saving {
             Some(Saving { net, .. }) => {
                 let way = if net.0 < 0.0 { Way::V240 } else { Way::V480 };
-                (locale::money(net.size(), 0), (words.saves)(way).to_owned(), "ok")
+                (locale::money(net.size(), 0), (words.answer.saves)(way).to_owned(), "ok")
             }
-            None => (words.no_size.to_owned(), String::new(), "stop"),
+            None => (words.answer.no_size.to_owned(), String::new(), "stop"),
         },
-        (None, wrong) => (words.no_answer_yet.to_owned(), (words.figures_wrong)(wrong.max(1)), "none"),
+        (None, wrong) => (words.list.no_answer_yet.to_owned(), (words.list.figures_wrong)(wrong.max(1)), "none"),
     }
 }

@@ -36,9 +36,9 @@ pub fn ChoiceField<T: Copy + PartialEq + Send + Sync + 'static>(
     };
     view! {
         <div class="field pick" data-state=state>
-            <label for=id>{label}<Show when=move || value.get().is_none()><small><em>{words().assumed}</em></small></Show></label>
+            <label for=id>{label}<Show when=move || value.get().is_none()><small><em>{words().fields.assumed}</em></small></Show></label>
             <select id=id prop:value=chosen on:change=choose>
-                <option value="">{format!("{word}, {}", words().assumed)}</option>
+                <option value="">{format!("{word}, {}", words().fields.assumed)}</option>
                 {options.iter().enumerate().map(option).collect_view()}
             </select>
         </div>

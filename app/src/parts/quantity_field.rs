@@ -51,7 +51,7 @@ pub fn QuantityField(
     });
     let input = move |event| {
         let text = event_target_value(&event);
-        let edit = match locale::read(&text) {
+        let edit = match read(field, &text) {
             Ok(value) => Edit::Figure(field, value.map(|value| Entry::new(value, units().unit(field.kind())))),
             Err(_) => Edit::Draft(field, text.clone()),
         };
@@ -63,12 +63,12 @@ pub fn QuantityField(
         id.with_untracked(|id| app.pause(id));
     };
     let name = field.path();
-    let (described, hint) = (format!("{name}-says"), (words().field_hint)(field));
+    let (described, hint) = (format!("{name}-says"), (words().fields.hint)(field));
     let wrong = move || look.with(|look| look.state == "error");
     view! {
         <div class="field" data-state=move || look.with(|look| look.state)>
             <label for=name>
-                {(words().field)(field)}
+                {(words().fields.label)(field)}
                 <small>
                     {hint}
                     " "
@@ -101,7 +101,7 @@ pub fn QuantityField(
 
 /// Whether a text being typed still says what the sheet holds; if not, the sheet was changed elsewhere and wins.
 fn agrees(field: Field, text: &str, sheet: &Sheet, system: UnitSystem) -> bool {
-    match locale::read(text) {
+    match read(field, text) {
         Err(_) => sheet.drafts.get(&field).is_some_and(|draft| draft == text),
         Ok(value) => {
             let typed = value.map(|value| Entry::new(value, system.unit(field.kind())));
@@ -114,7 +114,7 @@ fn look(field: Field, sheet: &Sheet, answer: &Evaluation, system: UnitSystem) ->
     let unit = locale::unit_name(system.unit(field.kind()));
     let range = field.spec().accepted;
     let [from, to] = [range.min, range.max].map(|end| locale::entry_text(Entry::new(end, range.unit), system));
-    let accepted = (words().accepted)(&from, &to);
+    let accepted = (words().fields.accepted)(&from, &to);
     let draft = sheet.drafts.get(&field);
     let given = sheet.job.get(field);
     let text = match (draft, given) {
@@ -123,7 +123,7 @@ fn look(field: Field, sheet: &Sheet, answer: &Evaluation, system: UnitSystem) ->
         (None, None) => String::new(),
     };
     let error = answer.errors.iter().find(|error| error.field() == field);
-    let reason = draft.and_then(|draft| locale::read(draft).err().map(|reason| not_read_text(draft, reason)));
+    let reason = draft.and_then(|draft| read(field, draft).err().map(|reason| not_read_text(draft, &reason)));
     let message = match (reason, error) {
         (Some(reason), _) => format!("{reason} {accepted}."),
         (None, Some(error)) => error_text(error, system),
@@ -151,10 +151,14 @@ fn origin(field: Field, answer: &Evaluation) -> &'static str {
             let way = Way::ALL.into_iter().find(|way| way.nameplate_field() == field);
             let current = way.and_then(|way| answer.inputs.motor_current[way as usize].as_ref().ok());
             match current.and_then(|current| current.nameplate).map(|known| known.origin) {
-                Some(Origin::WorkedOut) => words().worked_out,
-                _ => words().from_table,
+                Some(Origin::WorkedOut) => words().fields.worked_out,
+                _ => words().fields.from_table,
             }
         }
-        Stand::Assumed(_) | Stand::Follows => words().assumed,
+        Stand::Assumed(_) | Stand::Follows => words().fields.assumed,
     }
+}
+
+fn read(field: Field, text: &str) -> Result<Option<f64>, locale::NotRead> {
+    locale::read(text, field.kind()).map(|read| read.map(|read| read.value))
 }

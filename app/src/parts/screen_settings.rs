@@ -16,9 +16,9 @@ pub fn Units(
     let words = words();
     view! {
         <Segmented
-            label=words.units
+            label=words.frame.units
             name=format!("{place}-units")
-            options=vec![(UnitSystem::Us, words.us), (UnitSystem::Si, words.si)]
+            options=vec![(UnitSystem::Us, words.frame.us), (UnitSystem::Si, words.frame.si)]
             value=Signal::derive(move || app.settings.get().units)
             on_choose=Callback::new(move |units| app.set(|settings| settings.units = units))
         />
@@ -35,9 +35,9 @@ pub fn Themes(
     let words = words();
     view! {
         <Segmented
-            label=words.theme
+            label=words.frame.theme
             name=format!("{place}-theme")
-            options=vec![(Theme::Light, words.light), (Theme::Dark, words.dark), (Theme::Sun, words.sun)]
+            options=vec![(Theme::Light, words.frame.light), (Theme::Dark, words.frame.dark), (Theme::Sun, words.frame.sun)]
             value=Signal::derive(move || shown(app.settings.get().theme))
             on_choose=Callback::new(move |theme| app.set(|settings| settings.theme = theme))
         />

@@ -26,7 +26,7 @@ pub fn Toasts() -> impl IntoView {
                 app.insert(place, kept.clone());
                 app.toast.set(None);
             };
-            view! { <button class="btn" on:click=undo>{words().undo}</button> }
+            view! { <button class="btn" on:click=undo>{words().frame.undo}</button> }
         });
         view! { <div class="toast"><span>{toast.text}</span>{undo}</div> }
     };

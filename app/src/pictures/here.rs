@@ -142,7 +142,7 @@ pub fn write_saving(board: &mut Board, marks: &mut Vec<Mark>, spots: &[Spot], y:
     };
     dimension(marks, [cheap.at.x, dear.at.x], tails, y);
     board.keep_off_line(Point::new(tails[0], y), Point::new(tails[1], y));
-    let note = (words().saved_by)(cheap.way);
+    let note = (words().picture.saved_by)(cheap.way);
     if rect.left > dear.at.x && !layout.compact {
         board.offer([board.label(note, Point::new(rect.right + 6.0, y + 1.0), Anchor::Start, Hand::SMALL)]);
     }

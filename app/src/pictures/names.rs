@@ -50,8 +50,8 @@ pub fn write(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2], layo
 
 fn name<'a>(board: &Board, line: &'a WayLine, layout: &Layout) -> Name<'a> {
     let words = words();
-    let text = if layout.compact { (words.way_short)(line.way) } else { (words.way)(line.way) };
-    let note = if line.runs.is_empty() { words.no_size } else { "" };
+    let text = if layout.compact { (words.answer.way_short)(line.way) } else { (words.answer.way)(line.way) };
+    let note = if line.runs.is_empty() { words.answer.no_size } else { "" };
     let size = board.lettering().small;
     let note_width = if note.is_empty() { 0.0 } else { 4.0 + text_width(note, size, false) };
     let width = SWATCH + AFTER_SWATCH + text_width(text, size, true) + note_width;
@@ -79,7 +79,7 @@ pub fn write_ends(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2],
         let (Some(end), Some(depth)) = (line.end(), line.ends_at) else { continue };
         let ends = [Point::new(end.x - 7.0, end.y), Point::new(end.x + 7.0, end.y)];
         marks.push(Mark::line(ends[0], ends[1], Pen::Mid, Tint::Way(line.way)));
-        let text = (words().no_size_below)(&locale::depth(depth, system).text());
+        let text = (words().picture.no_size_below)(&locale::depth(depth, system).text());
         let lines = if compact { halves(&text) } else { vec![text.as_str()] };
         let step = board.lettering().small * 1.25;
         let block = |x: f64, y: f64, anchor| -> Vec<Label> {

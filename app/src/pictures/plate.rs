@@ -55,17 +55,17 @@ pub fn Plate(
         }
     });
     let shown = move || size.get().0 >= 1.0;
-    let alt = move || depth.get().map(|depth| (words().picture_alt)(&locale::depth(depth, system.get()).text()));
+    let alt = move || depth.get().map(|depth| (words().picture.alt)(&locale::depth(depth, system.get()).text()));
     view! {
-        <div class="plate" node_ref=room role="group" aria-label=move || alt().unwrap_or_else(|| words().curve_alt.to_owned())>
+        <div class="plate" node_ref=room role="group" aria-label=move || alt().unwrap_or_else(|| words().picture.curve_alt.to_owned())>
             <canvas node_ref=canvas aria-hidden="true"></canvas>
             <Show when=shown>
                 <Well facts=facts view=view />
                 <Show when=move || !view.get().crowded(depth.get())>
-                    <p class="scale-note">{words().depths_to_scale}</p>
+                    <p class="scale-note">{words().picture.depths_to_scale}</p>
                 </Show>
                 <Show when=move || answer.with(|answer| answer.sweep.is_none())>
-                    <p class="no-curve">{words().nothing_to_draw}</p>
+                    <p class="no-curve">{words().picture.nothing_to_draw}</p>
                 </Show>
                 <Probe answer=answer view=view />
                 <Target depth=depth view=view held=held on_grab=on_grab on_depth=on_depth />

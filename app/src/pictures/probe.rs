@@ -38,18 +38,18 @@ pub struct Probed {
 pub fn probed(sweep: &Sweep, view: &View, depth: Length) -> Probed {
     let grid = view.grid(sweep);
     let ways = [Way::V480, Way::V240].map(|way| {
-        let name = (words().way_short)(way);
+        let name = (words().answer.way_short)(way);
         let line = sweep.way(way);
         let text = line.run_at(depth).map_or_else(
-            || format!("{name}: {}", words().no_size),
+            || format!("{name}: {}", words().answer.no_size),
             |run| {
                 let cost = line.cost_on(run, depth, view.basis);
-                (words().probe_way)(name, &locale::conductor(run.run.conductor), &locale::money(cost, 0))
+                (words().picture.probe_way)(name, &locale::conductor(run.run.conductor), &locale::money(cost, 0))
             },
         );
         Reading { way, x: grid.at(line, depth).map(|at| at.x), text }
     });
-    Probed { y: grid.scale.y(depth), depth: (words().probe)(&locale::depth(depth, view.system).text()), ways }
+    Probed { y: grid.scale.y(depth), depth: (words().picture.probe)(&locale::depth(depth, view.system).text()), ways }
 }
 
 /// Depths at which keys stop: every end of a size of either way, to the end of the scale.
@@ -110,7 +110,7 @@ pub fn Probe(
                 node_ref=reach
                 role="group"
                 tabindex="0"
-                aria-label=words().curve_alt
+                aria-label=words().picture.curve_alt
                 aria-describedby="curve-keys"
                 style:left=move || format!("{:.1}px", layout().rod_right() + 18.0)
                 style:top=move || format!("{:.1}px", layout().ground)
@@ -121,7 +121,7 @@ pub fn Probe(
                 on:blur=move |_| at.set(None)
                 on:keydown=move |event| walk(&event, at, answer, view)
             >
-                <span id="curve-keys" class="sr">{words().curve_keys}</span>
+                <span id="curve-keys" class="sr">{words().picture.curve_keys}</span>
             </div>
         </Show>
         <svg class="probe" aria-hidden="true">{move || shown.get().map(|probed| marks(&probed, &view.get()))}</svg>

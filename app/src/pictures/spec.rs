@@ -156,16 +156,16 @@ fn cost_axis(grid: &Grid, view: &View, board: &mut Board, marks: &mut Vec<Mark>)
         board.offer([label]);
     }
     let what = match view.basis {
-        Basis::Cable => words.axis_cable,
-        Basis::Installed => words.axis_installed,
+        Basis::Cable => words.picture.axis_cable,
+        Basis::Installed => words.picture.axis_installed,
     };
     let line = view.lettering.small * 1.3;
     let (right, top) = (layout.width, above - line - 2.0);
-    let both = format!("{what}, {}", words.axis_broken);
+    let both = format!("{what}, {}", words.picture.axis_broken);
     let title = |text: &str, y: f64| board.label(text, Point::new(right, y), Anchor::End, Hand::SMALL);
     let lines = match grid.axis.broken() {
         true if !layout.compact => vec![title(&both, top)],
-        true => vec![title(what, top - line), title(words.axis_broken, top)],
+        true => vec![title(what, top - line), title(words.picture.axis_broken, top)],
         false => vec![title(what, top)],
     };
     // It may reach over the well head, which is lower.
@@ -204,7 +204,7 @@ fn rings(sweep: &Sweep, grid: &Grid, view: &View, board: &mut Board, marks: &mut
         }
         board.keep_off(Rect { left: at.x - 7.0, top: at.y - 7.0, right: at.x + 7.0, bottom: at.y + 7.0 });
         marks.push(Mark::Dot { at, radius: 5.0, fill: Tint::Sheet, rim: Tint::Ink });
-        let text = (words().even_here)(&locale::depth(crossing.depth, view.system).text());
+        let text = (words().picture.even_here)(&locale::depth(crossing.depth, view.system).text());
         let ahead = if view.layout.compact { [12.0, 20.0, 32.0, 48.0] } else { [48.0, 30.0, 64.0, 84.0] };
         let candidates =
             ahead.map(|ahead| board.label(&text, Point::new(at.x + ahead, at.y), Anchor::Start, Hand::PLAIN));

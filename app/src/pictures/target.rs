@@ -134,7 +134,7 @@ pub fn Target(
                 role="slider"
                 tabindex="0"
                 aria-orientation="vertical"
-                aria-label=words().pump_depth
+                aria-label=words().picture.pump_depth
                 aria-valuemin=move || limits(system()).0.to_string()
                 aria-valuemax=move || limits(system()).1.to_string()
                 aria-valuenow=move || format!("{:.1}", now()).trim_end_matches(".0").to_owned()

@@ -99,7 +99,11 @@ fn depth_saving_and_names_never_give_way() {
             assert_eq!(large, usize::from(saving.is_some()));
         }
         if answer.sweep.is_some() {
-            let names = if view.layout.compact { crate::locale::words().way_short } else { crate::locale::words().way };
+            let names = if view.layout.compact {
+                crate::locale::words().answer.way_short
+            } else {
+                crate::locale::words().answer.way
+            };
             assert!(Way::ALL.iter().all(|way| has(names(*way))));
         }
     }

@@ -48,17 +48,16 @@ pub fn words_of(facts: &Facts, view: &View) -> Words {
 
 /// A motor's power: horsepower as entered, kilowatts to tenths.
 fn power(power: Power, system: UnitSystem) -> String {
-    let text = match system {
+    match system {
         UnitSystem::Us => locale::entry_text(Entry::new(in_horsepower(power), Unit::Horsepower), system),
         UnitSystem::Si => locale::shown(in_watts(power) / 1000.0, 1, locale::unit_name(Unit::Kilowatt)).text(),
-    };
-    (words().motor_power)(&text)
+    }
 }
 
 /// Phase conductors as ordered: three of a size, or sets of it.
 fn phases(conductor: Conductor) -> String {
     let text = locale::conductor(conductor);
-    if conductor.sets > 1 { text } else { (words().three_of)(&text) }
+    if conductor.sets > 1 { text } else { (words().answer.three_of)(&text) }
 }
 
 /// On a phone only the motor's power, beside the casing.
@@ -83,10 +82,10 @@ fn compact(facts: &Facts, view: &View, frame: &Frame, out: &mut Words) {
 fn above(facts: &Facts, view: &View, frame: &Frame, out: &mut Words) {
     let (words, ground) = (words(), view.layout.ground);
     let start = |class, text: &str, x, y| Word { class, text: text.to_owned(), x, y, end: false };
-    out.words.push(start("t-s", words.supply, frame.pole.0 + 14.0, frame.pole.1 + 11.0));
+    out.words.push(start("t-s", words.picture.supply, frame.pole.0 + 14.0, frame.pole.1 + 11.0));
     let (drive, width) = frame.drive;
     let middle = (frame.drive_ends.0 + frame.drive_ends.1) / 2.0;
-    out.words.push(start("t-s", words.drive, drive + width + 9.0, middle + 5.0));
+    out.words.push(start("t-s", words.picture.drive, drive + width + 9.0, middle + 5.0));
     if let Some(surface) = facts.surface {
         let text = locale::depth(surface, view.system).text();
         out.words.push(Word { class: "t-s halo", text, x: frame.sides.0 - 16.0, y: ground + 28.0, end: true });
@@ -98,10 +97,10 @@ fn below(facts: &Facts, view: &View, frame: &Frame, out: &mut Words) {
     let Some(intake) = frame.pump else { return };
     let (ground, bottom) = (view.layout.ground, view.layout.bottom);
     let lead = facts.lead.map(|(conductor, earth)| {
-        Block::of(&[&phases(conductor), &(words().and_ground)(&locale::lead_size(earth))], view, frame)
+        Block::of(&[&phases(conductor), &(words().picture.and_ground)(&locale::lead_size(earth))], view, frame)
     });
     let rated = facts.power.map(|rated| power(rated, view.system)).unwrap_or_default();
-    let pump = Block::of(&[words().pump_and_motor, &rated], view, frame);
+    let pump = Block::of(&[words().picture.pump_and_motor, &rated], view, frame);
     let first = ground + 56.0;
     let lead_at = (ground + (intake - ground) * 0.3).max(first);
     let under_lead = lead.as_ref().map_or(first, |lead| lead_at + lead.height());

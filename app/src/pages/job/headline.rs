@@ -39,15 +39,15 @@ pub fn headline(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Headli
     Headline {
         saving: match (here, saving) {
             (Some(here), Some(saving)) => saved(here, saving, system, basis, decimals),
-            (Some(_), None) => plain(words().no_saving, words().no_size),
+            (Some(_), None) => plain(words().answer.no_saving, words().answer.no_size),
             (None, _) => waiting(answer),
         },
         ways: Way::ALL.map(|way| match here {
             Some(here) => here.way(way).map_or_else(
-                || plain((words().way)(way), words().no_size),
+                || plain((words().answer.way)(way), words().answer.no_size),
                 |lead| way_says(way, lead, basis, decimals),
             ),
-            None => plain((words().way)(way), ""),
+            None => plain((words().answer.way)(way), ""),
         }),
         even: even(answer, system, basis),
     }
@@ -59,8 +59,8 @@ fn plain(title: &str, note: &str) -> Says {
 
 /// Without an answer: the figures that are waited for.
 fn waiting(answer: &Evaluation) -> Says {
-    let fields: Vec<&str> = answer.errors.iter().map(|error| (words().field)(error.field())).collect();
-    Says { title: words().waiting_for.to_owned(), figure: "–".to_owned(), unit: "", note: fields.join(", ") }
+    let fields: Vec<&str> = answer.errors.iter().map(|error| (words().fields.label)(error.field())).collect();
+    Says { title: words().answer.waiting_for.to_owned(), figure: "–".to_owned(), unit: "", note: fields.join(", ") }
 }
 
 /// Decimals with which the two costs and their difference add up.
@@ -86,28 +86,34 @@ fn saved(here: &Here, saving: &Saving, system: UnitSystem, basis: Basis, decimal
     let amount = saving.on(basis);
     let at = depth(here.depth, system).text();
     let title = if amount.0 > 0.0 {
-        (words().saves_at)(Way::V480, &at)
+        (words().answer.saves_at)(Way::V480, &at)
     } else if amount.0 < 0.0 {
-        (words().saves_at)(Way::V240, &at)
+        (words().answer.saves_at)(Way::V240, &at)
     } else {
-        (words().same_at)(&at)
+        (words().answer.same_at)(&at)
     };
     let extra = saving.cable - saving.net;
     let note = match basis {
-        Basis::Installed => (words().cable_less_equipment)(&money(saving.cable, decimals), &money(extra, decimals)),
+        Basis::Installed => {
+            (words().answer.cable_less_equipment)(&money(saving.cable, decimals), &money(extra, decimals))
+        }
         Basis::Cable => {
             let mass = locale::mass(saving.metal.abs(), system).text();
-            if saving.metal.value < 0.0 { (words().copper_more)(&mass) } else { (words().copper_not_bought)(&mass) }
+            if saving.metal.value < 0.0 {
+                (words().answer.metal_more)(&mass)
+            } else {
+                (words().answer.metal_not_bought)(&mass)
+            }
         }
     };
     Says { title, figure: money(amount.size(), decimals), unit: "", note }
 }
 
 fn way_says(way: Way, lead: &WayHere, basis: Basis, decimals: usize) -> Says {
-    let size = (words().three_of)(&locale::conductor(lead.run.run.conductor));
-    let drop = (words().drop_of)(&percent(lead.drop_share, 1).text());
+    let size = (words().answer.three_of)(&locale::conductor(lead.run.run.conductor));
+    let drop = (words().answer.drop_of)(&percent(lead.drop_share, 1).text());
     Says {
-        title: (words().way)(way).to_owned(),
+        title: (words().answer.way)(way).to_owned(),
         figure: money(cost(lead, basis), decimals),
         unit: "",
         note: format!("{size}, {drop}"),
@@ -118,13 +124,13 @@ fn way_says(way: Way, lead: &WayHere, basis: Basis, decimals: usize) -> Says {
 #[must_use]
 pub fn why(governs: Governs) -> &'static str {
     match governs {
-        Governs::Ampacity => words().governs_ampacity,
-        Governs::Drop => words().governs_drop,
+        Governs::Ampacity => words().answer.governs_ampacity,
+        Governs::Drop => words().answer.governs_drop,
     }
 }
 
 fn even(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Says {
-    let title = words().even_at.to_owned();
+    let title = words().answer.even_at.to_owned();
     let Some(sweep) = answer.sweep.as_ref() else { return plain(&title, "") };
     let found = sweep.break_even(basis);
     match (found.lasting(), found.first) {
@@ -134,14 +140,14 @@ fn even(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Says {
                 .iter()
                 .map(|crossing| depth(crossing.depth, system).text())
                 .collect();
-            let mut note = (words().then_cheaper)(last.below).to_owned();
+            let mut note = (words().answer.then_cheaper)(last.below).to_owned();
             if !before.is_empty() {
-                note = format!("{note}; {}", (words().also_even_at)(&before.join(", ")));
+                note = format!("{note}; {}", (words().answer.also_even_at)(&before.join(", ")));
             }
             Says { title, figure: shown.figure, unit: shown.unit, note }
         }
-        (None, Some(way)) => plain(&title, (words().always_cheaper)(way)),
-        (None, None) if in_feet(sweep.way(Way::V240).reach()) > 0.0 => plain(&title, words().never_differs),
+        (None, Some(way)) => plain(&title, (words().answer.always_cheaper)(way)),
+        (None, None) if in_feet(sweep.way(Way::V240).reach()) > 0.0 => plain(&title, words().answer.never_differs),
         (None, None) => plain(&title, ""),
     }
 }

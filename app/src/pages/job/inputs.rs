@@ -1,6 +1,6 @@
 //! The figures and choices of a job, in the order in which people have them.
 
-use crate::locale::words;
+use crate::locale::{self, words};
 use crate::parts::choice::ChoiceField;
 use crate::parts::quantity_field::QuantityField;
 use crate::state::{Choice, Edit, Sheet, app};
@@ -26,12 +26,12 @@ pub fn Inputs(
     let figure = move |field| view! { <QuantityField field=field id=id sheet=sheet answer=answer /> };
     view! {
         <section>
-            <h2>{words.depth}</h2>
+            <h2>{words.frame.pages[0]}</h2>
             {figure(Field::PumpSetting)}
             {figure(Field::SurfaceRun)}
         </section>
         <section>
-            <h2>{words.motor}</h2>
+            <h2>{words.frame.pages[1]}</h2>
             {figure(Field::MotorPower)}
             {figure(Field::NameplateAmps230)}
             {figure(Field::NameplateAmps460)}
@@ -40,15 +40,14 @@ pub fn Inputs(
             <MotorChoices id=id sheet=sheet />
         </section>
         <section>
-            <h2>{words.cable}</h2>
+            <h2>{words.frame.pages[3]}</h2>
             {figure(Field::AllowedDrop)}
             {figure(Field::Ambient)}
             {figure(Field::DeviceAmps)}
             <CableChoices id=id sheet=sheet />
         </section>
         <section>
-            <h2>{words.prices}</h2>
-            <p class="note caution-line">{words.caution_prices}</p>
+            <h2>{words.frame.pages[4]}</h2>
             {figure(Field::CableMetal)}
             {figure(Field::CableFixed)}
             {figure(Field::ExtraEquipment)}
@@ -80,9 +79,9 @@ fn MotorChoices(id: Signal<String>, sheet: Memo<Sheet>) -> impl IntoView {
     let usual = Choices::default();
     view! {
         <ChoiceField
-            label=words.motor_kind_label
+            label=words.fields.motor_kind_label
             id="motor.kind"
-            options=[MotorKind::Submersible, MotorKind::Surface].map(|kind| (kind, (words.motor_kind)(kind))).to_vec()
+            options=[MotorKind::Submersible, MotorKind::Surface].map(|kind| (kind, (words.fields.motor_kind)(kind))).to_vec()
             assumed=usual.motor_kind()
             value=chosen(sheet, |choices| choices.motor_kind)
             on_choose=choose(id, Choice::MotorKind)
@@ -94,43 +93,43 @@ fn MotorChoices(id: Signal<String>, sheet: Memo<Sheet>) -> impl IntoView {
 fn CableChoices(id: Signal<String>, sheet: Memo<Sheet>) -> impl IntoView {
     let words = words();
     let usual = Choices::default();
-    let sets: Vec<_> = (1..=Choices::SETS_LIMIT).map(|sets| (sets, (words.sets)(sets))).collect();
+    let sets: Vec<_> = (1..=Choices::SETS_LIMIT).map(|sets| (sets, (words.fields.sets)(sets))).collect();
     let builds = [Build::PlasticConduit, Build::FlatJacketed, Build::Twisted, Build::SteelConduit];
     view! {
         <ChoiceField
-            label=words.terminals_label
+            label=words.fields.terminals_label
             id="cable.terminals_marked_75"
-            options=[false, true].map(|marked| (marked, (words.terminals)(marked))).to_vec()
+            options=[false, true].map(|marked| (marked, if marked { words.frame.on } else { words.frame.off })).to_vec()
             assumed=usual.terminals_marked_75()
             value=chosen(sheet, |choices| choices.terminals_marked_75)
             on_choose=choose(id, Choice::Terminals)
         />
         <ChoiceField
-            label=words.insulation_label
+            label=words.fields.insulation_label
             id="cable.insulation"
-            options=[Rating::C60, Rating::C75, Rating::C90].map(|rating| (rating, (words.rating)(rating))).to_vec()
+            options=[Rating::C60, Rating::C75, Rating::C90].map(|rating| (rating, locale::rating(rating))).to_vec()
             assumed=usual.insulation()
             value=chosen(sheet, |choices| choices.insulation)
             on_choose=choose(id, Choice::Insulation)
         />
         <ChoiceField
-            label=words.build_label
+            label=words.fields.build_label
             id="cable.build"
-            options=builds.map(|build| (build, (words.build)(build))).to_vec()
+            options=builds.map(|build| (build, (words.fields.build)(build))).to_vec()
             assumed=usual.build()
             value=chosen(sheet, |choices| choices.build)
             on_choose=choose(id, Choice::Build)
         />
         <ChoiceField
-            label=words.metal_label
+            label=words.fields.metal_label
             id="cable.metal"
-            options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.metal)(metal))).to_vec()
+            options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.fields.metal)(metal))).to_vec()
             assumed=usual.metal()
             value=chosen(sheet, |choices| choices.metal)
             on_choose=choose(id, Choice::Metal)
         />
         <ChoiceField
-            label=words.sets_label
+            label=words.fields.sets_label
             id="cable.most_sets"
             options=sets
             assumed=usual.most_sets()
@@ -147,7 +146,7 @@ fn PriceSource(id: Signal<String>, sheet: Memo<Sheet>) -> impl IntoView {
     let write = move |event| id.with(|id| app.edit(id, Edit::PriceSource(event_target_value(&event))));
     view! {
         <div class="field line">
-            <label for="prices.source">{words().price_source}</label>
+            <label for="prices.source">{words().fields.price_source}</label>
             <input
                 id="prices.source"
                 maxlength="120"

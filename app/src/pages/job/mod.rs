@@ -39,7 +39,9 @@ pub fn JobPage(
     let sheet = Memo::new(move |_| id.with(|id| app.sheet(id)).unwrap_or_default());
     let travel = window_event_listener(leptos::ev::keydown, move |event| undo_keys(app, &event, id));
     on_cleanup(move || travel.remove());
-    Effect::new(move |_| document().set_title(&format!("{} · {}", sheet.with(|s| s.job.name.clone()), words.app)));
+    Effect::new(move |_| {
+        document().set_title(&format!("{} · {}", sheet.with(|s| s.job.name.clone()), words.frame.app))
+    });
     view! {
         <Show when=present fallback=|| view! { <NotFound /> }>
             <Bar id=id sheet=sheet />
@@ -56,8 +58,8 @@ fn NotFound() -> impl IntoView {
     view! {
         <main class="page">
             <div class="empty">
-                <h1>{words.not_found}</h1>
-                <a class="btn" href=Route::Jobs.href()>{words.all_jobs}</a>
+                <h1>{words.list.not_found}</h1>
+                <a class="btn" href=Route::Jobs.href()>{words.list.all_jobs}</a>
             </div>
         </main>
     }
@@ -77,12 +79,12 @@ fn Bar(
     let rename = move |event| id.with(|id| app.edit(id, Edit::Name(event_target_value(&event))));
     view! {
         <header class="bar">
-            <a class="back" href=Route::Jobs.href()><Icon name="back" />{words.jobs}</a>
+            <a class="back" href=Route::Jobs.href()><Icon name="back" />{words.frame.jobs}</a>
             <div class="name">
                 <h1>
                     <input
                         class="title"
-                        aria-label=words.job_name
+                        aria-label=words.list.job_name
                         maxlength="120"
                         autocomplete="off"
                         prop:value=move || sheet.with(|sheet| sheet.job.name.clone())
@@ -92,10 +94,10 @@ fn Bar(
                 </h1>
             </div>
             <button class="btn quiet" disabled=move || !ways.get().0 on:click=move |_| id.with(|id| app.undo(id))>
-                <Icon name="undo" /><span class="wide-word">{words.undo}</span>
+                <Icon name="undo" /><span class="wide-word">{words.frame.undo}</span>
             </button>
             <button class="btn quiet" disabled=move || !ways.get().1 on:click=move |_| id.with(|id| app.redo(id))>
-                <Icon name="redo" /><span class="wide-word">{words.redo}</span>
+                <Icon name="redo" /><span class="wide-word">{words.frame.redo}</span>
             </button>
             <span class="only-desk"><Units place="bar" /></span>
             <span class="only-desk"><Themes place="bar" /></span>
@@ -122,20 +124,20 @@ fn Body(
         Callback::new(move |entry| id.with_untracked(|id| app.edit(id, Edit::Figure(Field::PumpSetting, Some(entry)))));
     view! {
         <main class="job">
-            <section class="sheet" aria-label=words.answer_label>
+            <section class="sheet" aria-label=words.answer.label>
                 <StorageNotice />
                 <Show when=move || sheet.with(|sheet| sheet.job.demo)>
-                    <p class="note demo-line">{words.demo_note}</p>
+                    <p class="note demo-line">{words.list.demo_note}</p>
                 </Show>
                 <Answers answer=answer system=system basis=basis.into() />
                 <Plate answer=answer system=system basis=basis.into() theme=theme on_grab=grab on_depth=set_depth />
                 <Nudge answer=answer system=system on_depth=set_depth on_grab=grab />
                 <div class="under">
-                    <p class="note">{words.rod_hint}</p>
+                    <p class="note">{words.picture.rod_hint}</p>
                     <Segmented
-                        label=words.count_in
+                        label=words.answer.count_in
                         name="basis".to_owned()
-                        options=vec![(Basis::Cable, words.cable_only), (Basis::Installed, words.with_equipment)]
+                        options=vec![(Basis::Cable, words.answer.cable_only), (Basis::Installed, words.answer.with_equipment)]
                         value=basis.into()
                         on_choose=Callback::new(move |chosen| basis.set(chosen))
                     />
@@ -145,7 +147,7 @@ fn Body(
                 <Steps answer=answer system=system basis=basis.into() />
                 <Cautions />
             </section>
-            <section class="inputs" aria-label=words.figures_label>
+            <section class="inputs" aria-label=words.fields.figures_label>
                 <Inputs id=id sheet=sheet answer=answer />
                 <div class="only-phone theme-row"><Units place="foot" /><Themes place="foot" /></div>
             </section>
@@ -178,9 +180,9 @@ fn Nudge(
     view! {
         <Show when=move || depth().is_some()>
             <div class="nudge only-phone">
-                <button class="btn" aria-label=move || (words.shallower)(&step_text()) on:click=move |_| step(-1.0)>"−"</button>
-                <output>{words.pump_at}" "<b>{text}</b></output>
-                <button class="btn" aria-label=move || (words.deeper)(&step_text()) on:click=move |_| step(1.0)>"+"</button>
+                <button class="btn" aria-label=move || (words.picture.shallower)(&step_text()) on:click=move |_| step(-1.0)>"−"</button>
+                <output>{words.picture.pump_at}" "<b>{text}</b></output>
+                <button class="btn" aria-label=move || (words.picture.deeper)(&step_text()) on:click=move |_| step(1.0)>"+"</button>
             </div>
         </Show>
     }

@@ -26,13 +26,13 @@ pub fn Findings(
         };
         view! {
             <li>
-                <span class=class><Icon name=icon />{(words().severity)(finding.severity())}</span>
+                <span class=class><Icon name=icon />{(words().answer.severity)(finding.severity())}</span>
                 <span>{finding_text(&finding, system.get())}</span>
             </li>
         }
     };
     view! {
-        <ul class="findings" aria-label=words().findings aria-live="polite">
+        <ul class="findings" aria-label=words().answer.findings aria-live="polite">
             {move || found.get().into_iter().map(row).collect_view()}
         </ul>
     }
@@ -52,7 +52,7 @@ pub fn HereTable(
         answer.with(|answer| {
             let here = answer.here.as_ref()?;
             let [lead, order] = [here.lead, here.order].map(|length| depth(length, system.get()).text());
-            Some((words().lead)(&lead, &order))
+            Some((words().tables.lead)(&lead, &order))
         })
     };
     let row = |(name, [low, high]): (&'static str, [String; 2])| {
@@ -61,15 +61,15 @@ pub fn HereTable(
     view! {
         <Show when=move || answer.with(|answer| answer.here.is_some())>
             <section class="table">
-                <h2>{words().at_this_depth}</h2>
+                <h2>{words().tables.at_this_depth}</h2>
                 <p class="note">{move || lead()}</p>
-                <div class="scroll" tabindex="0" role="group" aria-label=words().at_this_depth>
+                <div class="scroll" tabindex="0" role="group" aria-label=words().tables.at_this_depth>
                     <table>
                         <thead>
                             <tr>
                                 <td></td>
-                                <th scope="col">{(words().way)(Way::V480)}</th>
-                                <th scope="col">{(words().way)(Way::V240)}</th>
+                                <th scope="col">{(words().answer.way)(Way::V480)}</th>
+                                <th scope="col">{(words().answer.way)(Way::V240)}</th>
                             </tr>
                         </thead>
                         <tbody>{move || table().map(|rows| rows.into_iter().map(row).collect_view())}</tbody>
@@ -89,21 +89,21 @@ fn here_rows(here: &Here, sweep: &Sweep, system: UnitSystem) -> Vec<(&'static st
     };
     let amps = |value| shown(value, 1, "A").text();
     vec![
-        both(words.column_size, &|lead, _| (words.three_of)(&conductor(lead.run.run.conductor))),
-        both(words.column_ground, &|lead, _| lead_size(lead.run.run.ground)),
-        both(words.column_why, &|lead, _| why(lead.run.run.governs).to_owned()),
-        both(words.row_motor_amps, &|_, way| amps(in_amperes(way.current.sizing))),
-        both(words.row_required, &|_, way| amps(in_amperes(way.required))),
-        both(words.row_ampacity, &|lead, _| amps(in_amperes(lead.run.run.ampacity))),
-        both(words.row_drop, &|lead, _| {
+        both(words.tables.size, &|lead, _| (words.answer.three_of)(&conductor(lead.run.run.conductor))),
+        both(words.tables.ground, &|lead, _| lead_size(lead.run.run.ground)),
+        both(words.tables.why, &|lead, _| why(lead.run.run.governs).to_owned()),
+        both(words.tables.motor_amps, &|_, way| amps(in_amperes(way.current.sizing))),
+        both(words.tables.required, &|_, way| amps(in_amperes(way.required))),
+        both(words.tables.ampacity, &|lead, _| amps(in_amperes(lead.run.run.ampacity))),
+        both(words.tables.drop, &|lead, _| {
             format!("{}, {}", shown(in_volts(lead.drop), 2, "V").text(), percent(lead.drop_share, 2).text())
         }),
-        both(words.row_loss, &|lead, _| shown(in_watts(lead.loss), 0, "W").text()),
-        both(words.row_metal, &|lead, _| mass(lead.metal, system).text()),
-        both(words.row_reach, &|lead, _| depth(lead.run.to, system).text()),
-        both(words.row_cable, &|lead, _| money(lead.cable, 2)),
-        both(words.row_equipment, &|_, way| money(way.equipment, 2)),
-        both(words.row_installed, &|lead, _| money(lead.installed, 2)),
+        both(words.tables.loss, &|lead, _| shown(in_watts(lead.loss), 0, "W").text()),
+        both(words.tables.metal, &|lead, _| mass(lead.metal, system).text()),
+        both(words.tables.reach, &|lead, _| depth(lead.run.to, system).text()),
+        both(words.tables.cable, &|lead, _| money(lead.cable, 2)),
+        both(words.tables.equipment, &|_, way| money(way.equipment, 2)),
+        both(words.tables.installed, &|lead, _| money(lead.installed, 2)),
     ]
 }
 
@@ -129,21 +129,21 @@ pub fn Steps(
     };
     let words = words();
     let heads = [
-        words.column_way,
-        words.column_size,
-        words.column_ground,
-        words.column_from,
-        words.column_to,
-        words.column_why,
-        words.column_cost_from,
-        words.column_cost_to,
+        words.tables.way,
+        words.tables.size,
+        words.tables.ground,
+        words.tables.from,
+        words.tables.to,
+        words.tables.why,
+        words.tables.cost_from,
+        words.tables.cost_to,
     ];
     view! {
         <Show when=move || rows.with(Option::is_some)>
             <section class="table">
-                <h2>{words.steps}</h2>
-                <p class="note">{words.steps_hint}</p>
-                <div class="scroll" tabindex="0" role="group" aria-label=words.steps>
+                <h2>{words.tables.steps}</h2>
+                <p class="note">{words.tables.steps_hint}</p>
+                <div class="scroll" tabindex="0" role="group" aria-label=words.tables.steps>
                     <table>
                         <thead><tr>{heads.map(|head| view! { <th scope="col">{head}</th> }).collect_view()}</tr></thead>
                         <tbody>{move || rows.get().map(|rows| rows.into_iter().map(row).collect_view())}</tbody>
@@ -157,7 +157,7 @@ pub fn Steps(
 fn step_rows(sweep: &Sweep, system: UnitSystem, basis: Basis) -> Vec<Vec<String>> {
     let cells = |way: &WaySweep, run: &DepthRun| {
         vec![
-            (words().way)(way.way).to_owned(),
+            (words().answer.way)(way.way).to_owned(),
             conductor(run.run.conductor),
             lead_size(run.run.ground),
             locale::depth(run.from, system).text(),
@@ -174,19 +174,12 @@ fn step_rows(sweep: &Sweep, system: UnitSystem, basis: Basis) -> Vec<Vec<String>
 #[component]
 pub fn Cautions() -> impl IntoView {
     let words = words();
-    let lines = [
-        words.caution_power,
-        words.caution_cable,
-        words.caution_filter,
-        words.caution_meter,
-        words.caution_losses,
-        words.caution_prices,
-    ];
+    let lines = [words.cautions.power, words.cautions.water].concat();
     view! {
         <section class="cautions">
-            <h2><Icon name="caution" />{words.cautions}</h2>
-            <ul>{lines.map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
-            <p class="note">{words.code_edition}</p>
+            <h2><Icon name="caution" />{words.frame.pages[5]}</h2>
+            <ul>{lines.into_iter().map(|(title, text)| view! { <li><b>{title}</b>" "{text}</li> }).collect_view()}</ul>
+            <p class="note">{words.tables.code_edition}</p>
         </section>
     }
 }

@@ -1,0 +1,173 @@
+//! Figures and choices of a job.
+
+use super::Text;
+use wellwright_core::cable::reactance::Build;
+use wellwright_core::job::Field;
+use wellwright_core::pump::motor::MotorKind;
+use wellwright_core::standards::ampacity::Rating;
+use wellwright_core::standards::conductor::Metal;
+
+/// Words of the fields.
+pub struct Fields {
+    pub label: fn(Field) -> Text,
+    pub hint: fn(Field) -> Text,
+    pub figures_label: Text,
+    pub assumed: Text,
+    pub worked_out: Text,
+    pub from_table: Text,
+    pub accepted: fn(&str, &str) -> String,
+    pub equals: fn(&str) -> String,
+    pub other_unit: fn(&str, &str, &str) -> String,
+    pub motor_kind_label: Text,
+    pub motor_kind: fn(MotorKind) -> Text,
+    pub metal_label: Text,
+    pub metal: fn(Metal) -> Text,
+    pub build_label: Text,
+    pub build: fn(Build) -> Text,
+    pub insulation_label: Text,
+    pub terminals_label: Text,
+    pub terminals_hint: Text,
+    pub sets_label: Text,
+    pub sets: fn(u8) -> Text,
+    pub price_source: Text,
+}
+
+/// An insulation rating; the same in every language.
+#[must_use]
+pub fn rating(rating: Rating) -> Text {
+    match rating {
+        Rating::C60 => "60\u{a0}°C",
+        Rating::C75 => "75\u{a0}°C",
+        Rating::C90 => "90\u{a0}°C",
+    }
+}
+
+/// US English.
+pub const ENGLISH: Fields = Fields {
+    label: |field| match field {
+        Field::PumpSetting => "Pump setting",
+        Field::SurfaceRun => "Surface run",
+        Field::MotorPower => "Motor power",
+        Field::NameplateAmps230 => "Nameplate amps, 230\u{a0}V",
+        Field::NameplateAmps460 => "Nameplate amps, 460\u{a0}V",
+        Field::MotorPowerFactor => "Power factor",
+        Field::MotorEfficiency => "Efficiency",
+        Field::Ambient => "Warmest surroundings",
+        Field::AllowedDrop => "Allowed drop",
+        Field::DeviceAmps => "Breaker or fuse",
+        Field::CableFixed => "Cable, fixed part",
+        Field::CableMetal => "Metal, as cable",
+        Field::ExtraEquipment => "Extra equipment, 480\u{a0}V",
+        _ => "",
+    },
+    hint: |field| match field {
+        Field::PumpSetting => "depth of the pump",
+        Field::SurfaceRun => "drive to well head",
+        Field::MotorPower => "rated, from the nameplate",
+        Field::Ambient => "along the lead",
+        Field::AllowedDrop => "along the motor lead",
+        Field::DeviceAmps => "ahead of the drive; its marking decides",
+        Field::ExtraEquipment => "drive and filter, beyond 240\u{a0}V",
+        _ => "",
+    },
+    figures_label: "Figures of the job",
+    assumed: "assumed",
+    worked_out: "worked out",
+    from_table: "from the code table",
+    accepted: |from, to| format!("{from} to {to}"),
+    equals: |value| format!("= {value}"),
+    other_unit: |field, unit, other| format!("{field} in {unit}; switch to {other}"),
+    motor_kind_label: "Kind of motor",
+    motor_kind: |kind| match kind {
+        MotorKind::Submersible => "Submersible",
+        MotorKind::Surface => "Surface",
+    },
+    metal_label: "Metal",
+    metal: |metal| match metal {
+        Metal::Copper => "Copper",
+        Metal::Aluminum => "Aluminum",
+    },
+    build_label: "Build",
+    build: |build| match build {
+        Build::PlasticConduit => "Singles in plastic conduit",
+        Build::SteelConduit => "Singles in steel conduit",
+        Build::FlatJacketed => "Flat jacketed cable",
+        Build::Twisted => "Twisted singles",
+    },
+    insulation_label: "Insulation",
+    terminals_label: "Terminals marked 75\u{a0}°C",
+    terminals_hint: "at both ends; without the mark 60\u{a0}°C counts to 100\u{a0}A",
+    sets_label: "Parallel sets",
+    sets: |sets| match sets {
+        1 => "One set only",
+        2 => "Up to 2 sets",
+        3 => "Up to 3 sets",
+        _ => "Up to 4 sets",
+    },
+    price_source: "Where the prices come from",
+};
+
+/// Spanish.
+pub const SPANISH: Fields = Fields {
+    label: |field| match field {
+        Field::PumpSetting => "Profundidad de la bomba",
+        Field::SurfaceRun => "Tramo en superficie",
+        Field::MotorPower => "Potencia del motor",
+        Field::NameplateAmps230 => "Amperes de placa, 230\u{a0}V",
+        Field::NameplateAmps460 => "Amperes de placa, 460\u{a0}V",
+        Field::MotorPowerFactor => "Factor de potencia",
+        Field::MotorEfficiency => "Eficiencia",
+        Field::Ambient => "Temperatura ambiente máxima",
+        Field::AllowedDrop => "Caída permitida",
+        Field::DeviceAmps => "Termomagnético o fusible",
+        Field::CableFixed => "Cable, parte fija",
+        Field::CableMetal => "Metal, como cable",
+        Field::ExtraEquipment => "Equipo adicional, 480\u{a0}V",
+        _ => "",
+    },
+    hint: |field| match field {
+        Field::PumpSetting => "desde el terreno",
+        Field::SurfaceRun => "del variador al brocal",
+        Field::MotorPower => "nominal, de la placa",
+        Field::Ambient => "a lo largo del cable",
+        Field::AllowedDrop => "en el cable del motor",
+        Field::DeviceAmps => "antes del variador; manda lo que éste indique",
+        Field::ExtraEquipment => "variador y filtro, más allá de 240\u{a0}V",
+        _ => "",
+    },
+    figures_label: "Datos del trabajo",
+    assumed: "supuesto",
+    worked_out: "calculado",
+    from_table: "de la tabla del código",
+    accepted: |from, to| format!("{from} a {to}"),
+    equals: |value| format!("= {value}"),
+    other_unit: |field, unit, other| format!("{field} en {unit}; cambiar a {other}"),
+    motor_kind_label: "Tipo de motor",
+    motor_kind: |kind| match kind {
+        MotorKind::Submersible => "Sumergible",
+        MotorKind::Surface => "De superficie",
+    },
+    metal_label: "Conductor",
+    metal: |metal| match metal {
+        Metal::Copper => "Cobre",
+        Metal::Aluminum => "Aluminio",
+    },
+    build_label: "Construcción",
+    build: |build| match build {
+        Build::PlasticConduit => "Conductores en ducto de PVC",
+        Build::SteelConduit => "Conductores en ducto de acero",
+        Build::FlatJacketed => "Cable plano sumergible",
+        Build::Twisted => "Conductores torcidos",
+    },
+    insulation_label: "Aislamiento",
+    terminals_label: "Terminales marcadas 75\u{a0}°C",
+    terminals_hint: "en ambos extremos; sin la marca rigen 60\u{a0}°C hasta 100\u{a0}A",
+    sets_label: "Conductores en paralelo",
+    sets: |sets| match sets {
+        1 => "Un solo juego",
+        2 => "Hasta 2 juegos",
+        3 => "Hasta 3 juegos",
+        _ => "Hasta 4 juegos",
+    },
+    price_source: "De dónde vienen los precios",
+};

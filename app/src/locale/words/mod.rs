@@ -1,0 +1,62 @@
+//! The table of words. One file a group, each language side by side: a phrase that a language lacks does not compile.
+
+pub mod answer;
+pub mod cautions;
+pub mod fields;
+pub mod frame;
+pub mod gallery;
+pub mod list;
+pub mod picture;
+pub mod say;
+pub mod tables;
+
+/// A phrase without gaps.
+pub type Text = &'static str;
+
+/// All phrases of one language.
+pub struct Words {
+    /// The bar, the stations, settings, what parts say everywhere.
+    pub frame: frame::Frame,
+    /// The list of jobs.
+    pub list: list::List,
+    /// Figures and choices of a job.
+    pub fields: fields::Fields,
+    /// The answer.
+    pub answer: answer::Answer,
+    /// The well and the curve.
+    pub picture: picture::Picture,
+    /// Tables of the pages.
+    pub tables: tables::Tables,
+    /// Cautions beside the steps.
+    pub cautions: cautions::Cautions,
+    /// Errors and findings.
+    pub say: say::Say,
+    /// The gallery of parts.
+    pub gallery: gallery::Gallery,
+}
+
+/// US English.
+pub static ENGLISH: Words = Words {
+    frame: frame::ENGLISH,
+    list: list::ENGLISH,
+    fields: fields::ENGLISH,
+    answer: answer::ENGLISH,
+    picture: picture::ENGLISH,
+    tables: tables::ENGLISH,
+    cautions: cautions::ENGLISH,
+    say: say::ENGLISH,
+    gallery: gallery::ENGLISH,
+};
+
+/// Spanish as the trade speaks it in the western US and in Mexico.
+pub static SPANISH: Words = Words {
+    frame: frame::SPANISH,
+    list: list::SPANISH,
+    fields: fields::SPANISH,
+    answer: answer::SPANISH,
+    picture: picture::SPANISH,
+    tables: tables::SPANISH,
+    cautions: cautions::SPANISH,
+    say: say::SPANISH,
+    gallery: gallery::SPANISH,
+};
