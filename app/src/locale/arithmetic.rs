@@ -154,7 +154,7 @@ mod tests {
             ("430 + 41.7", 471.7),
         ] {
             let got = sum(text);
-            assert!(got.is_ok_and(|got| (got - value).abs() < 1e-12), "{text}: {got:?}");
+            assert!(got.clone().is_ok_and(|got| (got - value).abs() < 1e-12), "{text}: {got:?}");
         }
     }
 

@@ -50,13 +50,8 @@ pub fn read(text: &str, kind: Kind) -> Result<Option<Read>, NotRead> {
     }
     let with_point = with_point(number, decimals())?;
     let value = sum(&with_point)?;
-    let worked_out = with_point.trim_start_matches(['-', '+']).contains(['+', '*', '/', '(', ' '])
-        || with_point.trim_start_matches(['-', '+']).trim_start_matches(exponent_free).contains('-');
+    let worked_out = with_point.trim().parse::<f64>().is_err();
     Ok(Some(Read { value, unit, worked_out }))
-}
-
-fn exponent_free(letter: char) -> bool {
-    letter.is_ascii_digit() || letter == '.'
 }
 
 /// The text in plain signs: typographic minus, times and divided, fractions in one letter, no-break spaces.
