@@ -12,6 +12,7 @@ mod finite;
 mod jobs;
 mod sweep;
 mod units;
+mod water;
 
 use proptest::test_runner::{Config, RngSeed};
 

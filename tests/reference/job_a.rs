@@ -7,8 +7,8 @@
 use serde_json::Value;
 use wellwright_core::cable::lead::{Governs, drop_over};
 use wellwright_core::evaluate::{Evaluation, WayHere, evaluate};
-use wellwright_core::job::{Way, wire};
-use wellwright_core::quantity::{in_amperes, in_feet, in_pounds, in_volts};
+use wellwright_core::job::{Field, Way, wire};
+use wellwright_core::quantity::{Entry, Unit, in_amperes, in_feet, in_pounds, in_volts};
 use wellwright_core::standards::conductor::Size;
 
 const JOB: &str = include_str!("../../core/examples/jobs/house_and_stock_well.json");
@@ -84,6 +84,20 @@ fn the_saving() {
     prints(saving.cable.0, 0, "1446");
     prints(in_pounds(saving.metal), 1, "160.7");
     prints(saving.net.0, 0, "546");
+}
+
+/// Static level 430 ft, 25 gpm from 0.60 gpm/ft; by hand.
+#[test]
+fn the_water_above_the_pump() {
+    let mut job = wire::read_text(JOB).unwrap();
+    job.set(Field::StaticLevel, Some(Entry::new(430.0, Unit::Foot)));
+    job.set(Field::Drawdown, Some(Entry::new(25.0 / 0.60, Unit::Foot)));
+    let answer = evaluate(&job);
+    prints(in_feet(answer.water.pumping_level.unwrap()), 2, "471.67");
+    prints(in_feet(answer.water.submergence.unwrap()), 2, "148.33");
+    // Nothing else moves, and nothing is unsafe about it.
+    let without = evaluated();
+    assert_eq!((answer.here, answer.findings), (without.here, without.findings));
 }
 
 #[test]

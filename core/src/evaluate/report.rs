@@ -1,6 +1,6 @@
 //! An evaluation as JSON, for other programs: every figure with its unit.
 
-use super::{Basis, BreakEven, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
+use super::{Basis, BreakEven, DepthRun, Evaluation, Here, NEAR_BOTTOM_FEET, Sweep, Water, WayHere, WaySweep};
 use crate::error::InputError;
 use crate::finding::Finding;
 use crate::job::Way;
@@ -21,6 +21,7 @@ pub fn report(name: &str, answer: &Evaluation) -> Value {
         "job": name,
         "errors": answer.errors.iter().map(error).collect::<Vec<_>>(),
         "findings": answer.findings.iter().map(finding).collect::<Vec<_>>(),
+        "levels": levels(&answer.water),
         "at_depth": answer.here.as_ref().map(|here| at_depth(here, answer.sweep.as_ref())),
         "ways": answer.sweep.as_ref().map(|sweep| sweep.ways.iter().map(way).collect::<Vec<_>>()),
         "break_even": answer.sweep.as_ref().map(|sweep| json!({
@@ -43,14 +44,30 @@ pub fn error(error: &InputError) -> Value {
 }
 
 fn finding(finding: &Finding) -> Value {
-    let (way, field, usual) = match *finding {
-        Finding::CableNoSize { way } | Finding::GroundWireGrew { way } => (Some(way), None, None),
-        Finding::AluminumInWell => (None, None, None),
-        Finding::BeyondUsual { field, usual } => (None, Some(field.path()), Some(usual)),
-    };
+    let (mut way, mut field, mut usual, mut actual, mut limit) = (None, None, None, None, None);
+    match *finding {
+        Finding::CableNoSize { way: of } | Finding::GroundWireGrew { way: of } => way = Some(of),
+        Finding::AluminumInWell => {}
+        Finding::PumpingLevelAtPump { submergence, minimum } => {
+            (actual, limit) = (Some(feet(submergence)), Some(feet(minimum)));
+        }
+        Finding::PumpNearBottom { off_bottom } => {
+            (actual, limit) = (Some(feet(off_bottom)), Some(json!({"value": NEAR_BOTTOM_FEET, "unit": "ft"})));
+        }
+        Finding::BeyondUsual { field: of, usual: bound } => (field, usual) = (Some(of.path()), Some(bound)),
+    }
     json!({
         "code": finding.code(), "severity": finding.severity(), "source": finding.source(),
-        "way": way, "field": field, "usual": usual,
+        "way": way, "field": field, "usual": usual, "actual": actual, "limit": limit,
+    })
+}
+
+fn levels(water: &Water) -> Value {
+    json!({
+        "static_level": water.static_level.map(feet),
+        "pumping_level": water.pumping_level.map(feet),
+        "submergence": water.submergence.map(feet),
+        "well_depth": water.well_depth.map(feet),
     })
 }
 
