@@ -62,7 +62,19 @@ fn what_lies_beyond_the_range_is_refused_in_every_field() {
 #[test]
 fn another_kind_of_unit_is_refused_in_every_field() {
     for field in Field::ALL {
-        for unit in [Unit::Foot, Unit::Horsepower, Unit::Ampere, Unit::Percent, Unit::One, Unit::DollarPerKilogram] {
+        for unit in [
+            Unit::Foot,
+            Unit::Horsepower,
+            Unit::Ampere,
+            Unit::Percent,
+            Unit::One,
+            Unit::DollarPerKilogram,
+            Unit::Volt,
+            Unit::OhmPerKilometer,
+            Unit::Pound,
+            Unit::PoundPerFoot,
+            Unit::Watt,
+        ] {
             if unit.kind() == field.kind() {
                 continue;
             }

@@ -7,7 +7,7 @@ use wellwright_core::evaluate::{Evaluation, evaluate, report};
 use wellwright_core::job::{Field, Inputs, Job, Sets};
 use wellwright_core::quantity::{Entry, Unit, UnitSystem};
 
-const UNITS: [Unit; 14] = [
+const UNITS: [Unit; 22] = [
     Unit::Horsepower,
     Unit::Kilowatt,
     Unit::Ampere,
@@ -22,6 +22,14 @@ const UNITS: [Unit; 14] = [
     Unit::DollarPerMeter,
     Unit::DollarPerPound,
     Unit::DollarPerKilogram,
+    Unit::Volt,
+    Unit::OhmPerKilofoot,
+    Unit::OhmPerKilometer,
+    Unit::Pound,
+    Unit::Kilogram,
+    Unit::PoundPerFoot,
+    Unit::KilogramPerMeter,
+    Unit::Watt,
 ];
 
 /// Any number at all, with the sizes that hurt more often than chance gives them.

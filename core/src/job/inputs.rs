@@ -21,6 +21,10 @@ pub enum Origin {
     Assumed,
     /// Worked out from other figures.
     WorkedOut,
+    /// Read from a published table.
+    Table,
+    /// True by definition, or nominal for the way.
+    Definition,
 }
 
 /// A figure and where it comes from.
@@ -87,6 +91,8 @@ pub struct Inputs {
     pub prices: Result<Prices, InputError>,
     /// Every figure that can't be used, each once, in the order of the page.
     pub errors: Vec<InputError>,
+    /// The fields that hold an entry, in the order of [`Field::ALL`].
+    typed: [bool; Field::ALL.len()],
 }
 
 /// Drive efficiency that the provisional device is worked out with: the lower of the two ways' (voltage-doubling drive
@@ -146,7 +152,14 @@ impl Inputs {
             device,
             prices: priced(prices),
             errors,
+            typed: Field::ALL.map(|field| job.get(field).is_some()),
         }
+    }
+
+    /// Whether the figure of a field was entered or is assumed.
+    #[must_use]
+    pub fn origin(&self, field: Field) -> Origin {
+        if self.typed[field as usize] { Origin::Typed } else { Origin::Assumed }
     }
 
     /// The figure that stands in an empty field, as the user would enter it, where there is one.
