@@ -9,15 +9,17 @@ mod number;
 mod quantity;
 mod reading;
 mod say;
+mod source;
 mod words;
 
 pub use language::{Decimals, Language, speak, words};
 pub use quantity::{
-    Shown, conductor, depth, entry, entry_in, entry_text, lead_size, mass, money, money_alike, money_shown, percent,
-    power, shown, unit_name, units_of,
+    Shown, conductor, depth, entry, entry_in, entry_text, lead_size, mass, measured, money, money_alike, money_shown,
+    percent, power, shown, unit_name, units_of,
 };
 pub use reading::{NotRead, read};
 pub use say::{error_text, file_text, finding_text, not_read_text};
+pub use source::source_text;
 pub use words::fields::rating;
 
 #[cfg(test)]

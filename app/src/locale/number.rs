@@ -35,6 +35,12 @@ pub fn grouped(value: f64, decimals: usize) -> String {
 /// and very small values in powers of ten.
 #[must_use]
 pub fn figure(value: f64) -> String {
+    figure_of(value, 6)
+}
+
+/// As [`figure`], with so many significant digits.
+#[must_use]
+pub fn figure_of(value: f64, digits: i32) -> String {
     if !value.is_finite() {
         return String::new();
     }
@@ -44,7 +50,7 @@ pub fn figure(value: f64) -> String {
         return text.replace('-', "\u{2212}");
     }
     let magnitude = if size == 0.0 { 0 } else { size.log10().floor() as i32 };
-    let decimals = usize::try_from(5 - magnitude).unwrap_or(0);
+    let decimals = usize::try_from(digits - 1 - magnitude).unwrap_or(0);
     let text = grouped(value, decimals);
     let sign = language::decimals().sign();
     match text.split_once(sign) {

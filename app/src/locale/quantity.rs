@@ -1,7 +1,7 @@
 //! Quantities with their units, as people write them.
 
 use super::language::decimals;
-use super::number::{NO_BREAK, figure, grouped, plain};
+use super::number::{NO_BREAK, figure, figure_of, grouped, plain};
 use super::words;
 use wellwright_core::cable::lead::Conductor;
 use wellwright_core::quantity::{
@@ -61,6 +61,14 @@ pub fn unit_name(unit: Unit) -> &'static str {
         Unit::DollarPerMeter => "$/m",
         Unit::DollarPerPound => "$/lb",
         Unit::DollarPerKilogram => "$/kg",
+        Unit::Volt => "V",
+        Unit::Watt => "W",
+        Unit::OhmPerKilofoot => "Ω/1000\u{a0}ft",
+        Unit::OhmPerKilometer => "Ω/km",
+        Unit::Pound => "lb",
+        Unit::Kilogram => "kg",
+        Unit::PoundPerFoot => "lb/ft",
+        Unit::KilogramPerMeter => "kg/m",
         _ => "",
     }
 }
@@ -140,6 +148,17 @@ pub fn money(amount: Money, decimals: usize) -> String {
     let text = grouped(amount.0.abs(), decimals);
     let nothing = text.bytes().all(|byte| matches!(byte, b'0' | b'.' | b','));
     if amount.0 < 0.0 && !nothing { format!("\u{2212}${text}") } else { format!("${text}") }
+}
+
+/// A figure of a working: money in cents, the rest to five digits.
+#[must_use]
+pub fn measured(value: Entry) -> Shown {
+    if value.unit == Unit::Dollar {
+        return money_shown(Money(value.value), 2);
+    }
+    let figure = figure_of(value.value, 5);
+    let decimals = figure.split_once(decimals().sign()).map_or(0, |(_, fraction)| fraction.len());
+    Shown { figure, unit: unit_name(value.unit), value: value.value, decimals }
 }
 
 /// Money as a figure of a table.

@@ -17,12 +17,14 @@ use crate::parts::switch::Switch;
 use crate::parts::table::{Cell, Grid, Table};
 use crate::parts::verdict::{Level, Verdict};
 use crate::parts::worked_out::WorkedOut;
+use crate::parts::working::WorkingDrawer;
 use crate::routes::Page;
 use crate::state::{App, Edit, Open, Sheet, app};
 use leptos::prelude::*;
 use wellwright_core::evaluate::Basis;
 use wellwright_core::finding::Severity;
 use wellwright_core::job::{Field, Job, Way};
+use wellwright_core::papers::{Topic, working};
 use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{Entry, Unit};
 
@@ -46,6 +48,7 @@ pub fn Gallery() -> impl IntoView {
                 <Judged />
                 <Shows />
                 <Asks app=app />
+                <Worked />
             </div>
         </main>
     }
@@ -55,6 +58,8 @@ pub fn Gallery() -> impl IntoView {
 fn sample(app: App) -> Open {
     let mut sheet = Sheet::of(Job::named(""));
     sheet.set(Field::PumpSetting, Some(Entry::new(480.0, Unit::Foot)));
+    sheet.set(Field::StaticLevel, Some(Entry::new(412.0, Unit::Foot)));
+    sheet.set(Field::Drawdown, Some(Entry::new(86.0, Unit::Foot)));
     sheet.set(Field::AllowedDrop, Some(Entry::new(90.0, Unit::Percent)));
     sheet.set_draft(Field::Ambient, words().picture.drive.to_owned());
     let kept = RwSignal::new(sheet);
@@ -219,6 +224,25 @@ fn Asks(app: App) -> impl IntoView {
             />
             <h2>{words.gallery.notices}</h2>
             <p class="notice caution"><Icon name="caution" />{words.frame.no_storage}</p>
+        </section>
+    }
+}
+
+#[component]
+fn Worked() -> impl IntoView {
+    let app = app();
+    let open = sample(app);
+    let opened = RwSignal::new(true);
+    let worked = Memo::new(move |_| {
+        opened.get().then_some(())?;
+        open.answer.with(|answer| working(answer, Topic::Submergence, open.system.get()))
+    });
+    view! {
+        <section>
+            <h2>{words().gallery.working}</h2>
+            <Show when=move || opened.get()>
+                <WorkingDrawer working=worked takes_focus=false on_close=Callback::new(move |()| opened.set(false)) />
+            </Show>
         </section>
     }
 }

@@ -22,6 +22,9 @@ pub fn BigAnswer(
     /// What it says.
     #[prop(into)]
     says: Signal<Says>,
+    /// A shorter title where the screen is narrow.
+    #[prop(default = "")]
+    short: &'static str,
     /// Class of a way's line before the title, or nothing.
     #[prop(default = "")]
     swatch: &'static str,
@@ -35,18 +38,24 @@ pub fn BigAnswer(
     let title = move || says.with(|says| says.title.clone());
     // Figures with cents are set smaller, so that they fit.
     let long = move || says.with(|says| says.figure.contains(['.', ',']) && says.figure.len() > 8).then_some("");
+    let name = match short {
+        "" => view! { <span>{title}</span> }.into_any(),
+        short => view! { <span class="only-desk">{title}</span><span class="only-phone">{short}</span> }.into_any(),
+    };
+    let opens = on_working.map(|open| {
+        view! {
+            <Show when=move || has_working.get()>
+                <button class="equals" aria-label=move || (words().working.open)(&title()) on:click=move |_| open.run(())>"="</button>
+            </Show>
+        }
+    });
     view! {
-        <dt>{(!swatch.is_empty()).then(|| view! { <Swatch class=swatch /> })}<span>{title}</span></dt>
+        <dt>{(!swatch.is_empty()).then(|| view! { <Swatch class=swatch /> })}{name}{opens}</dt>
         <dd>
             <span class="figure" data-long=long>
                 {move || says.with(|says| says.figure.clone())}
                 <span class="unit">{move || says.with(|says| says.unit)}</span>
             </span>
-            {on_working.map(|open| view! {
-                <Show when=move || has_working.get()>
-                    <button class="equals" aria-label=move || (words().working.open)(&title()) on:click=move |_| open.run(())>"="</button>
-                </Show>
-            })}
             <p>{move || says.with(|says| says.note.clone())}</p>
         </dd>
     }

@@ -20,3 +20,4 @@ pub mod table;
 pub mod toast;
 pub mod verdict;
 pub mod worked_out;
+pub mod working;

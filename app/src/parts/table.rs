@@ -5,6 +5,7 @@ use crate::locale::{Shown, words};
 use crate::platform::clipboard;
 use crate::state::app;
 use leptos::prelude::*;
+use wellwright_core::papers::Topic;
 
 /// A cell.
 #[derive(Debug, Clone, PartialEq)]
@@ -13,6 +14,8 @@ pub enum Cell {
     Words(String),
     /// A figure with its unit.
     Figure(Shown),
+    /// A figure whose working can be opened.
+    Worked(Shown, Topic),
 }
 
 impl Cell {
@@ -24,7 +27,14 @@ impl Cell {
     fn text(&self) -> String {
         match self {
             Self::Words(text) => text.clone(),
-            Self::Figure(shown) => shown.text(),
+            Self::Figure(shown) | Self::Worked(shown, _) => shown.text(),
+        }
+    }
+
+    fn figure(&self) -> Option<&Shown> {
+        match self {
+            Self::Words(_) => None,
+            Self::Figure(shown) | Self::Worked(shown, _) => Some(shown),
         }
     }
 }
@@ -54,6 +64,9 @@ pub fn Table(
     /// Whether its rows can be sorted.
     #[prop(default = false)]
     sorts: bool,
+    /// Opens the working of a cell; without it such cells are plain.
+    #[prop(optional, into)]
+    on_working: Option<Callback<Topic>>,
 ) -> impl IntoView {
     let order = RwSignal::new(None::<(usize, bool)>);
     let sorted = Memo::new(move |_| grid.with(|grid| grid.as_ref().map(|grid| in_order(grid, order.get()))));
@@ -79,7 +92,7 @@ pub fn Table(
                         <thead><tr>{move || columns.get().into_iter().enumerate().map(|(place, name)| {
                             head(place, name, sorts, order)
                         }).collect_view()}</tr></thead>
-                        <tbody>{move || sorted.get().map(|grid| grid.rows.into_iter().map(row).collect_view())}</tbody>
+                        <tbody>{move || sorted.get().map(|grid| grid.rows.into_iter().map(|cells| row(cells, on_working)).collect_view())}</tbody>
                     </table>
                 </div>
             </section>
@@ -116,11 +129,19 @@ fn next(order: Order, place: usize) -> Order {
     }
 }
 
-fn row(cells: Vec<Cell>) -> impl IntoView {
-    let cell = |(place, cell): (usize, Cell)| match (place, cell) {
-        (0, cell) => view! { <th scope="row">{cell.text()}</th> }.into_any(),
-        (_, Cell::Words(text)) => view! { <td class="words">{text}</td> }.into_any(),
-        (_, cell) => view! { <td>{cell.text()}</td> }.into_any(),
+fn row(cells: Vec<Cell>, on_working: Option<Callback<Topic>>) -> impl IntoView {
+    let name = cells.first().map(Cell::text).unwrap_or_default();
+    let cell = |(place, cell): (usize, Cell)| match (place, cell, on_working) {
+        (0, cell, _) => view! { <th scope="row">{cell.text()}</th> }.into_any(),
+        (_, Cell::Words(text), _) => view! { <td class="words">{text}</td> }.into_any(),
+        (_, Cell::Worked(shown, topic), Some(open)) => {
+            let label = (words().working.open)(&format!("{name}, {}", shown.text()));
+            view! {
+                <td>{shown.text()}<button class="equals" aria-label=label on:click=move |_| open.run(topic)>"="</button></td>
+            }
+            .into_any()
+        }
+        (_, cell, _) => view! { <td>{cell.text()}</td> }.into_any(),
     };
     view! { <tr>{cells.into_iter().enumerate().map(cell).collect_view()}</tr> }
 }
@@ -129,9 +150,10 @@ fn in_order(grid: &Grid, order: Order) -> Grid {
     let mut grid = grid.clone();
     if let Some((column, down)) = order {
         grid.rows.sort_by(|a, b| {
-            let order = match (a.get(column), b.get(column)) {
-                (Some(Cell::Figure(a)), Some(Cell::Figure(b))) => a.value.total_cmp(&b.value),
-                (a, b) => a.map(Cell::text).cmp(&b.map(Cell::text)),
+            let (a, b) = (a.get(column), b.get(column));
+            let order = match (a.and_then(Cell::figure), b.and_then(Cell::figure)) {
+                (Some(a), Some(b)) => a.value.total_cmp(&b.value),
+                _ => a.map(Cell::text).cmp(&b.map(Cell::text)),
             };
             if down { order.reverse() } else { order }
         });
@@ -141,16 +163,23 @@ fn in_order(grid: &Grid, order: Order) -> Grid {
 
 /// The table as text parted by tabs. Units go to the names of columns or rows, so that figures stay figures.
 fn for_spreadsheet(grid: &Grid) -> String {
-    let column_units: Vec<&str> = (0..grid.columns.len()).map(|column| unit_of(cells_of(grid, column))).collect();
+    let columns = 0..grid.columns.len();
+    let mixed = columns.clone().any(|column| unit_of(cells_of(grid, column)).is_none());
+    let column_units: Vec<&str> = match mixed {
+        true => vec![""; grid.columns.len()],
+        false => columns.map(|column| unit_of(cells_of(grid, column)).unwrap_or_default()).collect(),
+    };
     let names = grid.columns.iter().zip(&column_units).map(|(name, unit)| with_unit(name, unit));
     let mut lines = vec![names.collect::<Vec<_>>().join("\t")];
     for row in &grid.rows {
-        let row_unit = if column_units.iter().all(|unit| unit.is_empty()) { unit_of(row.iter()) } else { "" };
+        let row_unit = if mixed { unit_of(row.iter()).unwrap_or_default() } else { "" };
         let cells = row.iter().enumerate().map(|(column, cell)| match cell {
             Cell::Words(text) if column == 0 => with_unit(&guarded(text), row_unit),
             Cell::Words(text) => guarded(text),
-            Cell::Figure(shown) if column_units[column].is_empty() && row_unit.is_empty() => shown.text(),
-            Cell::Figure(shown) => shown.plain(),
+            Cell::Figure(shown) | Cell::Worked(shown, _) => {
+                let unit_is_told = !column_units[column].is_empty() || !row_unit.is_empty();
+                if unit_is_told { shown.plain() } else { shown.text() }
+            }
         });
         lines.push(cells.collect::<Vec<_>>().join("\t"));
     }
@@ -161,18 +190,11 @@ fn cells_of(grid: &Grid, column: usize) -> impl Iterator<Item = &Cell> {
     grid.rows.iter().filter_map(move |row| row.get(column))
 }
 
-/// The unit that all figures share; empty where they do not, or where there are none.
-fn unit_of<'a>(cells: impl Iterator<Item = &'a Cell>) -> &'a str {
-    let mut found = "";
-    for cell in cells {
-        if let Cell::Figure(shown) = cell {
-            if !found.is_empty() && found != shown.measure() {
-                return "";
-            }
-            found = shown.measure();
-        }
-    }
-    found
+/// The unit that all figures share, empty where there are no figures or no units; `None` where they do not.
+fn unit_of<'a>(cells: impl Iterator<Item = &'a Cell>) -> Option<&'a str> {
+    let mut units = cells.filter_map(Cell::figure).map(Shown::measure);
+    let first = units.next().unwrap_or_default();
+    units.all(|unit| unit == first).then_some(first)
 }
 
 fn with_unit(name: &str, unit: &str) -> String {

@@ -1,6 +1,7 @@
 //! Where the focus goes, and what lies inside what.
 
 use leptos::prelude::window;
+use std::cell::RefCell;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, FocusEvent, FocusOptions, HtmlElement, Node};
 
@@ -31,10 +32,20 @@ pub fn leaves(event: &FocusEvent, element: &Element) -> bool {
     next.is_some_and(|next| !element.contains(Some(&next)))
 }
 
-/// The element that has the focus, to give it back later.
-#[must_use]
-pub fn holder() -> Option<HtmlElement> {
-    leptos::prelude::document().active_element().and_then(|element| element.dyn_into().ok())
+thread_local! {
+    static HOLDER: RefCell<Option<HtmlElement>> = const { RefCell::new(None) };
+}
+
+/// Remembers what has the focus, to give it back later.
+pub fn remember() {
+    HOLDER.set(leptos::prelude::document().active_element().and_then(|element| element.dyn_into().ok()));
+}
+
+/// Gives the focus back to what had it, if that is still there.
+pub fn give_back() {
+    if let Some(holder) = HOLDER.take() {
+        let _ = holder.focus();
+    }
 }
 
 /// The first element inside another, as the button of a menu.

@@ -11,10 +11,3 @@ pub fn mark(theme: Theme) {
         name => root.set_attribute("data-theme", name),
     };
 }
-
-/// Whether the system asks for a dark screen.
-#[must_use]
-pub fn system_is_dark() -> bool {
-    let query = leptos::prelude::window().match_media("(prefers-color-scheme: dark)");
-    query.ok().flatten().is_some_and(|query| query.matches())
-}

@@ -74,7 +74,6 @@ pub struct Tables {
     pub not_a_permit: Text,
     pub ready: Text,
     pub drop_share: Text,
-    pub nothing_yet: Text,
 }
 
 /// US English.
@@ -139,7 +138,6 @@ pub const ENGLISH: Tables = Tables {
     not_a_permit: "Not a permit, not a design by a licensed engineer. The equipment’s manual and marking win over this sheet.",
     ready: "ready",
     drop_share: "Drop, share of what is sent",
-    nothing_yet: "Nothing to print yet: figures are missing.",
 };
 
 /// Spanish.
@@ -204,5 +202,4 @@ pub const SPANISH: Tables = Tables {
     not_a_permit: "No es un permiso ni un proyecto firmado por ingeniero. El manual y el marcado del equipo mandan sobre esta hoja.",
     ready: "listos",
     drop_share: "Caída, parte de lo enviado",
-    nothing_yet: "Aún no hay qué imprimir: faltan datos.",
 };

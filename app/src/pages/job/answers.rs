@@ -2,37 +2,50 @@
 
 use super::chapter::page_of;
 use super::headline::{Headline, headline, sentence};
-use super::page_href;
+use super::{Desk, page_href};
 use crate::locale::words;
 use crate::parts::announcer::Announcer;
 use crate::parts::big_answer::{BigAnswer, Says};
 use crate::state::Open;
 use leptos::prelude::*;
 use wellwright_core::evaluate::Basis;
-use wellwright_core::job::Field;
+use wellwright_core::job::{Field, Way};
+use wellwright_core::papers::{Topic, working};
 
 /// The answer.
 #[component]
 pub fn Answers(
-    /// The open job.
-    open: Open,
+    /// What the pages share.
+    desk: Desk,
     /// The job's id, for links to its pages.
     id: StoredValue<String>,
-    /// What is counted in.
-    basis: Signal<Basis>,
 ) -> impl IntoView {
+    let Desk { open, basis, .. } = desk;
+    let opens = move |topic| desk.opens_on_basis(topic);
+    let there = move |topic: fn(Basis) -> Topic| {
+        Signal::derive(move || {
+            open.answer.with(|answer| working(answer, topic(basis.get()), open.system.get()).is_some())
+        })
+    };
+    let low = |basis| Topic::CableCost(Way::V240, basis);
+    let high = |basis| Topic::CableCost(Way::V480, basis);
     let says = Memo::new(move |_| open.answer.with(|answer| headline(answer, open.system.get(), basis.get())));
     let part = move |pick: fn(&Headline) -> &Says| Memo::new(move |_| says.with(|says| pick(says).clone()));
     let said = Memo::new(move |_| open.answer.with(|answer| sentence(answer, open.system.get(), basis.get())));
+    let short = words().answer.way_short;
     view! {
         <dl class="answers">
             <div class="first">
-                <BigAnswer says=part(|says| &says.saving) />
+                <BigAnswer says=part(|says| &says.saving) on_working=opens(Topic::Saving) has_working=there(Topic::Saving) />
                 <WaitsFor open=open id=id />
             </div>
-            <div class="way"><BigAnswer says=part(|says| &says.ways[1]) swatch="w480" /></div>
-            <div class="way"><BigAnswer says=part(|says| &says.ways[0]) swatch="w240" /></div>
-            <div class="even"><BigAnswer says=part(|says| &says.even) /></div>
+            <div class="way">
+                <BigAnswer says=part(|says| &says.ways[1]) swatch="w480" short=short(Way::V480) on_working=opens(high) has_working=there(high) />
+            </div>
+            <div class="way">
+                <BigAnswer says=part(|says| &says.ways[0]) swatch="w240" short=short(Way::V240) on_working=opens(low) has_working=there(low) />
+            </div>
+            <div class="even"><BigAnswer says=part(|says| &says.even) on_working=opens(Topic::BreakEven) has_working=there(Topic::BreakEven) /></div>
         </dl>
         <Announcer text=said />
     }

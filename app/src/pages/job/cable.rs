@@ -100,5 +100,5 @@ pub fn Below(
             Some((tables.lead)(&lead, &order))
         })
     };
-    view! { <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here /> }
+    view! { <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here on_working=desk.opener() /> }
 }

@@ -8,6 +8,7 @@ use crate::parts::quantity_field::origin;
 use crate::parts::table::{Cell, Grid};
 use wellwright_core::evaluate::{Basis, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
 use wellwright_core::job::{Field, Inputs, Way};
+use wellwright_core::papers::Topic;
 use wellwright_core::quantity::{
     ElectricCurrent, ElectricPotential, Money, Unit, UnitSystem, in_amperes, in_volts, in_watts,
 };
@@ -22,6 +23,14 @@ fn volts(potential: ElectricPotential, decimals: usize) -> Cell {
 
 fn dollars(amount: Money) -> Cell {
     Cell::Figure(money_shown(amount, 2))
+}
+
+/// A figure that opens its working.
+fn opens(cell: Cell, topic: Topic) -> Cell {
+    match cell {
+        Cell::Figure(shown) => Cell::Worked(shown, topic),
+        cell => cell,
+    }
 }
 
 /// A table of figures by way, the 480 V way first.
@@ -44,10 +53,10 @@ pub fn here(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
         both(words.size, &|lead, _| Cell::words(phases(lead.run.run.conductor))),
         both(words.ground, &|lead, _| Cell::words(lead_size(lead.run.run.ground))),
         both(words.why, &|lead, _| Cell::words(why(lead.run.run.governs))),
-        both(words.motor_amps, &|_, way| amps(way.current.sizing)),
+        both(words.motor_amps, &|_, way| opens(amps(way.current.sizing), Topic::MotorCurrent(way.way))),
         both(words.required, &|_, way| amps(way.required)),
-        both(words.ampacity, &|lead, _| amps(lead.run.run.ampacity)),
-        both(words.drop, &|lead, _| volts(lead.drop, 2)),
+        both(words.ampacity, &|lead, way| opens(amps(lead.run.run.ampacity), Topic::Ampacity(way.way))),
+        both(words.drop, &|lead, way| opens(volts(lead.drop, 2), Topic::Drop(way.way))),
         both(words.drop_share, &|lead, _| Cell::Figure(percent(lead.drop_share, 2))),
         both(words.loss, &|lead, _| Cell::Figure(shown(in_watts(lead.loss), 0, "W"))),
         both(words.metal, &|lead, _| Cell::Figure(mass(lead.metal, system))),
@@ -65,12 +74,24 @@ pub fn costs(answer: &Evaluation) -> Option<Grid> {
     let (here, sweep) = (answer.here.as_ref()?, answer.sweep.as_ref()?);
     let words = &words().tables;
     let mut grid = by_way(vec![
-        (words.cable, leads(here, sweep, &|lead, _| dollars(lead.cable))),
+        (
+            words.cable,
+            leads(here, sweep, &|lead, way| opens(dollars(lead.cable), Topic::CableCost(way.way, Basis::Cable))),
+        ),
         (words.equipment, leads(here, sweep, &|_, way| dollars(way.equipment))),
-        (words.installed, leads(here, sweep, &|lead, _| dollars(lead.installed))),
+        (
+            words.installed,
+            leads(here, sweep, &|lead, way| {
+                opens(dollars(lead.installed), Topic::CableCost(way.way, Basis::Installed))
+            }),
+        ),
     ]);
     if let Some(saving) = &here.saving {
-        grid.rows.push(vec![Cell::words(words.net), dollars(saving.net), Cell::words("–")]);
+        grid.rows.push(vec![
+            Cell::words(words.net),
+            opens(dollars(saving.net), Topic::Saving(Basis::Installed)),
+            Cell::words("–"),
+        ]);
     }
     Some(grid)
 }
@@ -113,7 +134,7 @@ pub fn ways(answer: &Evaluation) -> Option<Grid> {
         (words.motor_connected, by(&|way| volts(wellwright_core::quantity::volts(way.rated_volts()), 0))),
         (words.nameplate_amps, by(&nameplate)),
         (words.table_amps, by(&|way| amps(currents[way as usize].table))),
-        (words.sizing_amps, by(&|way| amps(currents[way as usize].sizing))),
+        (words.sizing_amps, by(&|way| opens(amps(currents[way as usize].sizing), Topic::MotorCurrent(way)))),
     ]))
 }
 

@@ -21,6 +21,7 @@ use crate::parts::empty::Empty;
 use crate::parts::notice::StorageNotice;
 use crate::parts::segmented::Segmented;
 use crate::parts::stations::{Dock, Traverse};
+use crate::parts::working::WorkingDrawer;
 use crate::pictures::Plate;
 use crate::platform::focus;
 use crate::routes::{Page, Route};
@@ -33,6 +34,16 @@ use leptos::prelude::*;
 use nudge::Nudge;
 use wellwright_core::evaluate::Basis;
 use wellwright_core::job::{Choices, Field};
+use wellwright_core::papers::{Topic, working};
+
+/// A working that is open.
+#[derive(Clone, Copy)]
+enum Opened {
+    /// Of a figure that is what it is.
+    Fixed(Topic),
+    /// Of an answer that counts in what is chosen under the picture.
+    Counting(fn(Basis) -> Topic),
+}
 
 /// What the pages of a job share.
 #[derive(Clone, Copy)]
@@ -41,11 +52,33 @@ pub struct Desk {
     pub open: Open,
     /// What is counted in.
     pub basis: RwSignal<Basis>,
+    /// The working that is open.
+    working: RwSignal<Option<Opened>>,
     /// Whether a page was turned: then the new page's heading takes the focus.
     turned: StoredValue<bool>,
 }
 
 impl Desk {
+    /// Opens the working of one figure.
+    fn opens(self, topic: Topic) -> Callback<()> {
+        Callback::new(move |()| self.show_working(Opened::Fixed(topic)))
+    }
+
+    /// Opens the working of an answer, on the basis that is chosen.
+    fn opens_on_basis(self, topic: fn(Basis) -> Topic) -> Callback<()> {
+        Callback::new(move |()| self.show_working(Opened::Counting(topic)))
+    }
+
+    /// Opens any working.
+    fn opener(self) -> Callback<Topic> {
+        Callback::new(move |topic| self.show_working(Opened::Fixed(topic)))
+    }
+
+    fn show_working(self, opened: Opened) {
+        focus::remember();
+        self.working.set(Some(opened));
+    }
+
     /// A choice of the job.
     fn chosen<T: Send + Sync + 'static>(self, pick: fn(&Choices) -> Option<T>) -> Signal<Option<T>> {
         Signal::derive(move || self.open.sheet.with(|sheet| pick(&sheet.job.choices)))
@@ -79,7 +112,12 @@ pub fn JobPage(
         _ => before.copied().unwrap_or_default(),
     });
     let open = Open::on_shelf(app, id);
-    let desk = Desk { open, basis: RwSignal::new(Basis::Installed), turned: StoredValue::new(false) };
+    let desk = Desk {
+        open,
+        basis: RwSignal::new(Basis::Installed),
+        working: RwSignal::new(None),
+        turned: StoredValue::new(false),
+    };
     let keys = window_event_listener(leptos::ev::keydown, move |event| bar::undo_keys(app, &event, id));
     on_cleanup(move || keys.remove());
     Effect::new(move |_| {
@@ -145,12 +183,34 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
         Page::Cost => view! { <cost::Below desk=desk /> }.into_any(),
         _ => ().into_any(),
     };
+    let worked = Memo::new(move |_| {
+        let topic = match desk.working.get()? {
+            Opened::Fixed(topic) => topic,
+            Opened::Counting(topic) => topic(basis.get()),
+        };
+        open.answer.with(|answer| working(answer, topic, open.system.get()))
+    });
+    let opened = Memo::new(move |_| desk.working.with(Option::is_some));
+    let close = Callback::new(move |()| {
+        desk.working.set(None);
+        focus::give_back();
+    });
+    // Another page, another subject.
+    Effect::new(move |_| {
+        here.track();
+        desk.working.set(None);
+    });
     view! {
-        <main class="job">
-            <section class="inputs" aria-label=words.fields.figures_label>{inputs}</section>
+        <main class="job" class:aside=move || opened.get()>
+            <Show
+                when=move || opened.get()
+                fallback=move || view! { <section class="inputs" aria-label=words.fields.figures_label>{inputs}</section> }
+            >
+                <WorkingDrawer working=worked on_close=close />
+            </Show>
             <section class="sheet" aria-label=words.answer.label>
                 <StorageNotice />
-                <Answers open=open id=id basis=basis.into() />
+                <Answers desk=desk id=id />
                 <div class="picture">
                     <Plate
                         answer=open.answer

@@ -35,5 +35,5 @@ pub fn Below(
 ) -> impl IntoView {
     let tables = &words().tables;
     let ways = Memo::new(move |_| desk.open.answer.with(grids::ways));
-    view! { <Table title=tables.ways hint=Signal::stored(tables.ways_hint.to_owned()) grid=ways /> }
+    view! { <Table title=tables.ways hint=Signal::stored(tables.ways_hint.to_owned()) grid=ways on_working=desk.opener() /> }
 }

@@ -9,6 +9,7 @@ use crate::routes::Page;
 use leptos::prelude::*;
 use wellwright_core::evaluate::Water;
 use wellwright_core::job::Field;
+use wellwright_core::papers::Topic;
 use wellwright_core::quantity::Length;
 
 /// The inputs of the page.
@@ -29,8 +30,8 @@ pub fn Inputs(
         <QuantityField field=Field::PumpSetting open=open />
         <QuantityField field=Field::StaticLevel open=open />
         <QuantityField field=Field::Drawdown open=open />
-        <WorkedOut label=tables.pumping_level hint=tables.pumping_level_hint shown=level(|water| water.pumping_level) />
-        <WorkedOut label=tables.under_water hint=tables.under_water_hint shown=level(|water| water.submergence) />
+        <WorkedOut label=tables.pumping_level hint=tables.pumping_level_hint shown=level(|water| water.pumping_level) on_working=desk.opens(Topic::PumpingLevel) />
+        <WorkedOut label=tables.under_water hint=tables.under_water_hint shown=level(|water| water.submergence) on_working=desk.opens(Topic::Submergence) />
         <QuantityField field=Field::MinimumSubmergence open=open />
         <QuantityField field=Field::WellDepth open=open />
         <CautionBoxes cautions=words().cautions.water.to_vec() />

@@ -1,0 +1,176 @@
+//! Formulas as MathML, and on one line of text.
+
+use crate::locale::measured;
+use std::fmt::Write as _;
+use wellwright_core::papers::{Math, Measured, Symbol};
+use wellwright_core::quantity::Unit;
+
+/// A formula as MathML, with its result where it has one.
+#[must_use]
+pub fn markup(symbol: Symbol, formula: &[Math], result: Option<Measured>) -> String {
+    let mut out = String::from(r#"<math display="block">"#);
+    letter(symbol, &mut out);
+    sign("=", &mut out);
+    row(formula, &mut out);
+    if let Some(result) = result {
+        sign("=", &mut out);
+        let _ = write!(out, "<mtext>{}</mtext>", measured(result).text());
+    }
+    out.push_str("</math>");
+    out
+}
+
+fn letter(symbol: Symbol, out: &mut String) {
+    let Symbol { letter, index } = symbol;
+    let _ = match index {
+        "" => write!(out, "<mi>{letter}</mi>"),
+        index => write!(out, "<msub><mi>{letter}</mi><mtext>{index}</mtext></msub>"),
+    };
+}
+
+fn sign(sign: &str, out: &mut String) {
+    let _ = write!(out, "<mo>{sign}</mo>");
+}
+
+fn row(pieces: &[Math], out: &mut String) {
+    out.push_str("<mrow>");
+    for piece in pieces {
+        match piece {
+            Math::Symbol(symbol) => letter(*symbol, out),
+            Math::Number(number) => {
+                let _ = write!(out, "<mn>{}</mn>", number_text(*number));
+            }
+            Math::Sign(text) => sign(text, out),
+            Math::Fraction(over, under) => both("mfrac", over, under, out),
+            Math::Root(inside) => {
+                out.push_str("<msqrt>");
+                row(inside, out);
+                out.push_str("</msqrt>");
+            }
+            Math::Power(base, power) => {
+                out.push_str("<msup><mrow>");
+                let whole = is_whole(base);
+                out.push_str(if whole { "" } else { "<mo>(</mo>" });
+                row(base, out);
+                out.push_str(if whole { "" } else { "<mo>)</mo>" });
+                out.push_str("</mrow>");
+                let _ = write!(out, "<mn>{power}</mn></msup>");
+            }
+            Math::Max(one, other) => choice("max", one, other, out),
+            Math::Min(one, other) => choice("min", one, other, out),
+        }
+    }
+    out.push_str("</mrow>");
+}
+
+/// Whether a base needs no brackets to be raised as a whole: a letter, a number, or what stands in brackets already.
+fn is_whole(base: &[Math]) -> bool {
+    match base {
+        [Math::Symbol(symbol)] => !symbol.letter.contains(' '),
+        [Math::Number(_)] => true,
+        [Math::Sign("("), .., Math::Sign(")")] => true,
+        _ => false,
+    }
+}
+
+fn both(name: &str, one: &[Math], other: &[Math], out: &mut String) {
+    let _ = write!(out, "<{name}>");
+    row(one, out);
+    row(other, out);
+    let _ = write!(out, "</{name}>");
+}
+
+fn choice(name: &str, one: &[Math], other: &[Math], out: &mut String) {
+    let _ = write!(out, "<mo>{name}</mo><mo>(</mo>");
+    row(one, out);
+    sign(";", out);
+    row(other, out);
+    sign(")", out);
+}
+
+/// A number inside a formula: without its unit, which stands with the values.
+fn number_text(number: Measured) -> String {
+    match number.unit {
+        Unit::Dollar => measured(number).text(),
+        _ => measured(number).figure,
+    }
+}
+
+/// A formula on one line.
+#[must_use]
+pub fn line(symbol: Symbol, formula: &[Math], result: Option<Measured>) -> String {
+    let mut out = format!("{} = ", symbol.text());
+    flat(formula, &mut out);
+    if let Some(result) = result {
+        let _ = write!(out, " = {}", measured(result).text());
+    }
+    out
+}
+
+fn flat(pieces: &[Math], out: &mut String) {
+    for piece in pieces {
+        match piece {
+            Math::Symbol(symbol) => out.push_str(&symbol.text()),
+            Math::Number(number) => out.push_str(&number_text(*number)),
+            Math::Sign(text @ ("(" | ")")) => out.push_str(text),
+            Math::Sign(text) => {
+                let _ = write!(out, " {text} ");
+            }
+            Math::Fraction(over, under) => pair("", over, " / ", under, out),
+            Math::Root(inside) => {
+                out.push_str("√(");
+                flat(inside, out);
+                out.push(')');
+            }
+            Math::Power(base, power) => {
+                let whole = is_whole(base);
+                out.push_str(if whole { "" } else { "(" });
+                flat(base, out);
+                out.push_str(if whole { "" } else { ")" });
+                let _ = write!(out, "^{power}");
+            }
+            Math::Max(one, other) => pair("max", one, "; ", other, out),
+            Math::Min(one, other) => pair("min", one, "; ", other, out),
+        }
+    }
+}
+
+/// Both parts in brackets.
+fn pair(name: &str, one: &[Math], between: &str, other: &[Math], out: &mut String) {
+    let bracket = name.is_empty() && one.len() > 1;
+    out.push_str(name);
+    out.push_str(if bracket || !name.is_empty() { "(" } else { "" });
+    flat(one, out);
+    out.push_str(if bracket { ")" } else { "" });
+    out.push_str(between);
+    flat(other, out);
+    out.push_str(if name.is_empty() { "" } else { ")" });
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::platform::storage::demo_jobs;
+    use wellwright_core::evaluate::evaluate;
+    use wellwright_core::job::Way;
+    use wellwright_core::papers::{Topic, working};
+    use wellwright_core::quantity::UnitSystem;
+
+    #[test]
+    fn a_formula_reads_on_one_line_and_as_markup() {
+        let answer = evaluate(&demo_jobs().remove(0));
+        let worked = working(&answer, Topic::PumpingLevel, UnitSystem::Us).unwrap();
+        let step = &worked.steps[0];
+        assert_eq!(line(step.symbol, &step.filled, Some(step.result)), "h = 430 + 42 = 472\u{a0}ft");
+        let text = markup(step.symbol, &step.formula, None);
+        assert!(text.starts_with(r#"<math display="block"><mi>h</mi><mo>=</mo><mrow><msub>"#), "{text}");
+        let drop = working(&answer, Topic::Drop(Way::V480), UnitSystem::Us).unwrap();
+        for step in &drop.steps {
+            let text = markup(step.symbol, &step.filled, Some(step.result));
+            for name in ["math", "mrow", "mfrac", "msqrt", "msup", "msub"] {
+                let opened = text.matches(&format!("<{name}>")).count() + text.matches(&format!("<{name} ")).count();
+                assert_eq!(opened, text.matches(&format!("</{name}>")).count(), "{name} in {text}");
+            }
+        }
+    }
+}

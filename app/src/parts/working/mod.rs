@@ -1,0 +1,129 @@
+//! The working behind an answer: result, verdict, formulas with the values put in, sources. On a wide screen it takes
+//! the place of the inputs and the picture stays whole; on a phone it covers the page.
+
+mod formula;
+
+use super::icon::Icon;
+use super::verdict::{Level, Verdict};
+use crate::locale::{measured, source_text, words};
+use crate::platform::clipboard;
+use crate::state::app;
+use formula::{line, markup};
+use leptos::ev;
+use leptos::html;
+use leptos::prelude::*;
+use wellwright_core::finding::Severity;
+use wellwright_core::papers::{Put, Step, Working};
+
+/// The drawer.
+#[component]
+pub fn WorkingDrawer(
+    /// The working; nothing while figures for it are missing.
+    working: Memo<Option<Working>>,
+    /// Whether it takes the focus as it opens.
+    #[prop(default = true)]
+    takes_focus: bool,
+    /// Closes the drawer.
+    on_close: Callback<()>,
+) -> impl IntoView {
+    let app = app();
+    let words = words();
+    let heading = NodeRef::<html::H2>::new();
+    Effect::new(move |_| {
+        if let Some(heading) = heading.get().filter(|_| takes_focus) {
+            let _ = heading.focus();
+        }
+    });
+    let escape = window_event_listener(ev::keydown, move |event| {
+        if event.key() == "Escape" && !event.default_prevented() {
+            on_close.run(());
+        }
+    });
+    on_cleanup(move || escape.remove());
+    let title = move || working.with(|working| working.as_ref().map(|working| (words.working.title)(working.topic)));
+    let copy = move |_| {
+        let text = working.with_untracked(|working| working.as_ref().map(as_text)).unwrap_or_default();
+        clipboard::copy(&text, move |done| {
+            app.tell(if done { words.frame.copied } else { words.frame.not_copied }.to_owned());
+        });
+    };
+    view! {
+        <section class="working" aria-labelledby="working-title">
+            <header>
+                <div>
+                    <p class="note">{words.working.word}</p>
+                    <h2 id="working-title" class="chapter" tabindex="-1" node_ref=heading>{title}</h2>
+                </div>
+                <button class="btn" on:click=copy>{words.frame.copy}</button>
+                <button class="btn" aria-label=words.frame.close on:click=move |_| on_close.run(())><Icon name="close" /></button>
+            </header>
+            {move || working.get().map(body)}
+        </section>
+    }
+}
+
+fn body(working: Working) -> impl IntoView {
+    let words = &words().working;
+    let result = measured(working.result);
+    let more = working.more.iter().map(|more| measured(*more).text()).collect::<Vec<_>>().join(", ");
+    let verdict = working.limit.map(|limit| {
+        let [actual, bound] = [limit.actual, limit.limit].map(|value| measured(value).text());
+        let (level, sentence) = if limit.holds {
+            (Level::Fine, (words.within)(&actual, &bound))
+        } else {
+            (Level::Found(Severity::Caution), (words.outside)(&actual, &bound))
+        };
+        view! { <Verdict level=level reason=sentence /> }
+    });
+    let sources = working.sources.iter().map(|key| view! { <li>{source_text(key)}</li> }).collect_view();
+    let no_sources = working.sources.is_empty().then(|| view! { <li>{words.definition_only}</li> });
+    view! {
+        <p class="worked">
+            <span class="figure">{result.figure}<span class="unit">{result.unit}</span></span>
+            <b>{more}</b>
+        </p>
+        {verdict}
+        <h3>{words.formula}</h3>
+        <div class="formulas">{working.steps.into_iter().map(step).collect_view()}</div>
+        <h3>{words.values}</h3>
+        <table class="values"><tbody>{working.values.into_iter().map(value).collect_view()}</tbody></table>
+        <h3>{words.sources}</h3>
+        <ul class="note">{sources}{no_sources}</ul>
+    }
+}
+
+/// A step: the formula, then the same with numbers. What is put in is the program's own, never a user's text.
+fn step(step: Step) -> impl IntoView {
+    let same = step.formula == step.filled;
+    let formula = markup(step.symbol, &step.formula, None);
+    let filled = (!same).then(|| view! { <div inner_html=markup(step.symbol, &step.filled, Some(step.result))></div> });
+    view! { <div class="formula" tabindex="0" role="group" aria-label=step.symbol.text()><div inner_html=formula></div>{filled}</div> }
+}
+
+fn value(put: Put) -> impl IntoView {
+    let words = &words().working;
+    view! {
+        <tr>
+            <th scope="row"><i>{put.symbol.letter}<sub>{put.symbol.index}</sub></i>" "{(words.name)(put.name)}</th>
+            <td>{measured(put.value).text()}</td>
+            <td class="origin" data-origin=(put.origin == wellwright_core::job::Origin::Assumed).then_some("assumed")>
+                {(words.origin)(put.origin)}
+            </td>
+        </tr>
+    }
+}
+
+/// The working as text, for a message or a file.
+fn as_text(working: &Working) -> String {
+    let words = &words().working;
+    let mut lines = vec![format!("{}: {}", (words.title)(working.topic), measured(working.result).text())];
+    lines.extend(working.steps.iter().map(|step| line(step.symbol, &step.formula, None)));
+    lines.extend(working.steps.iter().map(|step| line(step.symbol, &step.filled, Some(step.result))));
+    let value = |put: &Put| {
+        let (name, origin) = ((words.name)(put.name), (words.origin)(put.origin));
+        format!("{} = {}, {name}, {origin}", put.symbol.text(), measured(put.value).text())
+    };
+    lines.extend(working.values.iter().map(value));
+    lines.extend(working.sources.iter().map(|key| source_text(key)));
+    lines.join("\n")
+}
