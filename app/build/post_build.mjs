@@ -1,7 +1,7 @@
 // Runs after each build of Trunk, on what it made, and stops the build if that has another shape.
 // It moves the inline start script to a file, so that the security policy can forbid inline
 // scripts; it names the script files and the program by their final bytes, so that a name never
-// stands for two contents; it writes the policy.
+// stands for two contents; it joins the style sheets; it writes the policy.
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -55,6 +55,21 @@ const glue = readFileSync(join(folder, glueFile), 'utf8').replaceAll(/wellwright
 const glueName = `wellwright-${digest(glue)}.js`;
 rmSync(join(folder, glueFile));
 writeFileSync(join(folder, glueName), glue);
+
+// One style sheet instead of many: one request, in the order of the page.
+const sheet = /<link rel="stylesheet" href="\.\/([^"]+\.css)"[^>]*>/g;
+const sheets = [...html.matchAll(sheet)].map((link) => link[1]);
+if (sheets.length < 2) throw new Error('index.html should link the style sheets');
+const style = sheets.map((name) => readFileSync(join(folder, name), 'utf8')).join('\n');
+for (const name of sheets) rmSync(join(folder, name));
+const styleName = `style-${digest(style)}.css`;
+writeFileSync(join(folder, styleName), style);
+let first = true;
+html = html.replace(sheet, () => {
+  const link = first ? `<link rel="stylesheet" href="./${styleName}">` : '';
+  first = false;
+  return link;
+});
 
 const inline = /<script type="module">([^<]*TrunkApplicationStarted[^<]*)<\/script>/;
 const start = replaceOnce(

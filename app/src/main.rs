@@ -19,19 +19,42 @@ fn main() {
     leptos::mount::mount_to_body(Page);
 }
 
-/// The page: what the address asks for.
+/// A screen: it stays while the pages of one job are turned.
+#[derive(Clone, PartialEq)]
+enum Screen {
+    Jobs,
+    Job(String),
+    Gallery,
+}
+
+/// The page: what the address asks for, in the language in force; another language draws it anew.
 #[component]
 fn Page() -> impl IntoView {
     let app = state::App::load();
     provide_context(app);
     routes::follow(app.route);
+    let speech = Memo::new(move |_| app.speech());
+    let screen = Memo::new(move |_| match app.route.get() {
+        Route::Jobs => Screen::Jobs,
+        Route::Job(id, _) => Screen::Job(id),
+        Route::Gallery => Screen::Gallery,
+    });
     Effect::new(move |_| platform::theme::mark(app.settings.get().theme));
+    let whole = move || {
+        let (language, decimals) = speech.get();
+        locale::speak(language, decimals);
+        platform::language::mark(language);
+        view! {
+            {move || match screen.get() {
+                Screen::Jobs => view! { <pages::jobs::Jobs /> }.into_any(),
+                Screen::Job(id) => view! { <pages::job::JobPage id=id /> }.into_any(),
+                Screen::Gallery => view! { <pages::gallery::Gallery /> }.into_any(),
+            }}
+        }
+    };
     view! {
         <parts::icon::Sprite />
-        {move || match app.route.get() {
-            Route::Jobs => view! { <pages::jobs::Jobs /> }.into_any(),
-            Route::Job(id) => view! { <pages::job::JobPage id=id /> }.into_any(),
-        }}
+        {whole}
         <parts::toast::Toasts />
     }
 }

@@ -2,39 +2,102 @@
 
 use leptos::prelude::*;
 
-/// A page.
+/// A page of a job, in the order of the work.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Page {
+    /// Levels, depth, what stands in the well.
+    #[default]
+    Water,
+    /// Pump and motor.
+    Pump,
+    /// The supply and the ways to run the motor.
+    Power,
+    /// The lead.
+    Cable,
+    /// Money.
+    Cost,
+    /// The day of the start.
+    Startup,
+    /// What is printed and handed on.
+    Papers,
+}
+
+impl Page {
+    /// Every page, in order.
+    pub const ALL: [Self; 7] =
+        [Self::Water, Self::Pump, Self::Power, Self::Cable, Self::Cost, Self::Startup, Self::Papers];
+
+    /// Its word in an address; the same in every language, so that a link can be passed on.
+    #[must_use]
+    pub fn slug(self) -> &'static str {
+        match self {
+            Self::Water => "water",
+            Self::Pump => "pump",
+            Self::Power => "power",
+            Self::Cable => "cable",
+            Self::Cost => "cost",
+            Self::Startup => "start-up",
+            Self::Papers => "papers",
+        }
+    }
+
+    /// The page before.
+    #[must_use]
+    pub fn before(self) -> Option<Self> {
+        (self as usize).checked_sub(1).and_then(|place| Self::ALL.get(place)).copied()
+    }
+
+    /// The page after.
+    #[must_use]
+    pub fn after(self) -> Option<Self> {
+        Self::ALL.get(self as usize + 1).copied()
+    }
+}
+
+/// What an address asks for.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Route {
     /// The list of jobs.
     Jobs,
-    /// One job, by its id.
-    Job(String),
+    /// A page of a job, by the job's id.
+    Job(String, Page),
+    /// The gallery of parts.
+    Gallery,
 }
 
 impl Route {
-    /// The route of a fragment, with or without its `#`.
+    /// The route of a query and a fragment, each with or without its sign. A page that is not known is the first.
     #[must_use]
-    pub fn parse(fragment: &str) -> Self {
+    pub fn parse(query: &str, fragment: &str) -> Self {
+        if query.trim_start_matches('?') == "gallery" {
+            return Self::Gallery;
+        }
         let path = fragment.trim_start_matches('#').trim_matches('/');
         match path.split_once('/') {
-            Some(("job", id)) if !id.is_empty() => Self::Job(id.to_owned()),
+            Some(("job", rest)) if !rest.is_empty() => {
+                let (id, slug) = rest.split_once('/').unwrap_or((rest, ""));
+                let page = Page::ALL.into_iter().find(|page| page.slug() == slug).unwrap_or_default();
+                Self::Job(id.to_owned(), page)
+            }
             _ => Self::Jobs,
         }
     }
 
-    /// The fragment of the route.
+    /// The address of the route, to be followed from any page but the gallery.
     #[must_use]
     pub fn href(&self) -> String {
         match self {
             Self::Jobs => "#/".to_owned(),
-            Self::Job(id) => format!("#/job/{id}"),
+            Self::Job(id, page) => format!("#/job/{id}/{}", page.slug()),
+            Self::Gallery => "?gallery".to_owned(),
         }
     }
 
     /// The route of the present address.
     #[must_use]
     pub fn current() -> Self {
-        Self::parse(&window().location().hash().unwrap_or_default())
+        let location = window().location();
+        Self::parse(&location.search().unwrap_or_default(), &location.hash().unwrap_or_default())
     }
 
     /// Goes to the route; the address changes and the page follows it.
@@ -55,11 +118,25 @@ mod tests {
 
     #[test]
     fn addresses_read_back_as_written() {
-        for route in [Route::Jobs, Route::Job("k3f".into())] {
-            assert_eq!(Route::parse(&route.href()), route);
+        let jobs = Page::ALL.map(|page| Route::Job("k3f-0a".into(), page));
+        for route in jobs.into_iter().chain([Route::Jobs]) {
+            assert_eq!(Route::parse("", &route.href()), route);
         }
+        assert_eq!(Route::parse(&Route::Gallery.href(), "#/"), Route::Gallery);
         for odd in ["", "#", "#/", "#/job/", "#/nowhere/x", "#job"] {
-            assert_eq!(Route::parse(odd), Route::Jobs, "{odd}");
+            assert_eq!(Route::parse("", odd), Route::Jobs, "{odd}");
+        }
+        for short in ["#/job/k3f", "#/job/k3f/", "#/job/k3f/tomorrow"] {
+            assert_eq!(Route::parse("?a=b", short), Route::Job("k3f".into(), Page::Water), "{short}");
+        }
+    }
+
+    #[test]
+    fn pages_follow_one_another() {
+        assert_eq!(Page::Water.before(), None);
+        assert_eq!(Page::Papers.after(), None);
+        for pair in Page::ALL.windows(2) {
+            assert_eq!((pair[0].after(), pair[1].before()), (Some(pair[1]), Some(pair[0])));
         }
     }
 }

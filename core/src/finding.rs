@@ -1,7 +1,7 @@
 //! What is computed but unwise or unsafe: codes and quantities, no sentences.
 
 use crate::job::{Field, Way};
-use crate::quantity::Entry;
+use crate::quantity::{Entry, Length, feet};
 use serde::Serialize;
 
 /// How grave a finding is.
@@ -32,6 +32,18 @@ pub enum Finding {
         /// The way concerned.
         way: Way,
     },
+    /// While the pump runs, the water above it is less than the least; below zero the pump hangs dry.
+    PumpingLevelAtPump {
+        /// Depth of water above the pump.
+        submergence: Length,
+        /// The least.
+        minimum: Length,
+    },
+    /// The pump hangs near the well's bottom, or is set at it or deeper.
+    PumpNearBottom {
+        /// Distance above the bottom; zero or below, the setting reaches the bottom.
+        off_bottom: Length,
+    },
     /// An entry beyond what is usual, though inside what the sums hold for.
     BeyondUsual {
         /// The field.
@@ -47,6 +59,9 @@ impl Finding {
     pub fn severity(&self) -> Severity {
         match self {
             Self::CableNoSize { .. } | Self::AluminumInWell => Severity::Stop,
+            Self::PumpingLevelAtPump { submergence, .. } if *submergence < feet(0.0) => Severity::Stop,
+            Self::PumpNearBottom { off_bottom } if *off_bottom <= feet(0.0) => Severity::Stop,
+            Self::PumpingLevelAtPump { .. } | Self::PumpNearBottom { .. } => Severity::Caution,
             Self::GroundWireGrew { .. } => Severity::Note,
             Self::BeyondUsual { .. } => Severity::Caution,
         }
@@ -59,6 +74,8 @@ impl Finding {
             Self::CableNoSize { .. } => "CABLE_NO_SIZE",
             Self::AluminumInWell => "ALUMINIUM_IN_WELL",
             Self::GroundWireGrew { .. } => "GROUND_WIRE_GREW",
+            Self::PumpingLevelAtPump { .. } => "PUMPING_LEVEL_AT_PUMP",
+            Self::PumpNearBottom { .. } => "PUMP_NEAR_BOTTOM",
             Self::BeyondUsual { .. } => "BEYOND_USUAL",
         }
     }
@@ -68,7 +85,10 @@ impl Finding {
     pub fn source(&self) -> &'static str {
         match self {
             Self::CableNoSize { .. } => "nec-2023-310.16",
-            Self::AluminumInWell | Self::BeyondUsual { .. } => "practice",
+            Self::AluminumInWell
+            | Self::PumpingLevelAtPump { .. }
+            | Self::PumpNearBottom { .. }
+            | Self::BeyondUsual { .. } => "practice",
             Self::GroundWireGrew { .. } => "nec-2023-250.122",
         }
     }

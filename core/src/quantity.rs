@@ -90,6 +90,11 @@ pub fn in_horsepower(power: Power) -> f64 {
 pub fn in_pounds(mass: Mass) -> f64 {
     mass.get::<kilogram>() / KILOGRAM_PER_POUND
 }
+/// A mass per length in pounds per foot.
+#[must_use]
+pub fn in_pounds_per_foot(mass: MassPerLength) -> f64 {
+    in_pounds(mass * feet(1.0))
+}
 /// A cross-section from circular mils.
 #[must_use]
 pub fn circular_mils(value: f64) -> Area {
@@ -145,6 +150,22 @@ impl Sub for Money {
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
 pub struct MoneyPerLength(pub f64);
 
+impl MoneyPerLength {
+    /// The price of one foot.
+    #[must_use]
+    pub fn per_foot(self) -> f64 {
+        self.0 * METER_PER_FOOT
+    }
+}
+
+impl MoneyPerMass {
+    /// The price of one pound.
+    #[must_use]
+    pub fn per_pound(self) -> f64 {
+        self.0 * KILOGRAM_PER_POUND
+    }
+}
+
 impl Mul<Length> for MoneyPerLength {
     type Output = Money;
     fn mul(self, length: Length) -> Money {
@@ -190,6 +211,16 @@ pub enum Kind {
     MoneyPerLength,
     /// Money per mass.
     MoneyPerMass,
+    /// Electric potential.
+    Voltage,
+    /// Resistance or reactance of one conductor per length.
+    ResistancePerLength,
+    /// Mass.
+    Mass,
+    /// Mass per length.
+    MassPerLength,
+    /// Heat given off.
+    Heat,
 }
 
 /// A unit that a figure can be entered or shown in.
@@ -238,6 +269,30 @@ pub enum Unit {
     /// Currency per kilogram of metal.
     #[serde(rename = "$/kg")]
     DollarPerKilogram,
+    /// Volt.
+    #[serde(rename = "V")]
+    Volt,
+    /// Ohm in a thousand feet.
+    #[serde(rename = "ohm/1000 ft")]
+    OhmPerKilofoot,
+    /// Ohm in a kilometer.
+    #[serde(rename = "ohm/km")]
+    OhmPerKilometer,
+    /// International pound.
+    #[serde(rename = "lb")]
+    Pound,
+    /// Kilogram.
+    #[serde(rename = "kg")]
+    Kilogram,
+    /// Pound per foot.
+    #[serde(rename = "lb/ft")]
+    PoundPerFoot,
+    /// Kilogram per meter.
+    #[serde(rename = "kg/m")]
+    KilogramPerMeter,
+    /// Watt of heat.
+    #[serde(rename = "W")]
+    Watt,
 }
 
 impl Unit {
@@ -254,6 +309,11 @@ impl Unit {
             Self::Dollar => Kind::Money,
             Self::DollarPerFoot | Self::DollarPerMeter => Kind::MoneyPerLength,
             Self::DollarPerPound | Self::DollarPerKilogram => Kind::MoneyPerMass,
+            Self::Volt => Kind::Voltage,
+            Self::OhmPerKilofoot | Self::OhmPerKilometer => Kind::ResistancePerLength,
+            Self::Pound | Self::Kilogram => Kind::Mass,
+            Self::PoundPerFoot | Self::KilogramPerMeter => Kind::MassPerLength,
+            Self::Watt => Kind::Heat,
         }
     }
 
@@ -264,6 +324,9 @@ impl Unit {
             Self::Meter => 1.0 / METER_PER_FOOT,
             Self::DollarPerMeter => METER_PER_FOOT,
             Self::DollarPerKilogram => KILOGRAM_PER_POUND,
+            Self::OhmPerKilometer => METER_PER_FOOT,
+            Self::Kilogram => 1.0 / KILOGRAM_PER_POUND,
+            Self::KilogramPerMeter => METER_PER_FOOT / KILOGRAM_PER_POUND,
             _ => 1.0,
         }
     }
@@ -299,17 +362,25 @@ impl UnitSystem {
             (Kind::MoneyPerLength, Self::Si) => Unit::DollarPerMeter,
             (Kind::MoneyPerMass, Self::Us) => Unit::DollarPerPound,
             (Kind::MoneyPerMass, Self::Si) => Unit::DollarPerKilogram,
+            (Kind::Voltage, _) => Unit::Volt,
+            (Kind::ResistancePerLength, Self::Us) => Unit::OhmPerKilofoot,
+            (Kind::ResistancePerLength, Self::Si) => Unit::OhmPerKilometer,
+            (Kind::Mass, Self::Us) => Unit::Pound,
+            (Kind::Mass, Self::Si) => Unit::Kilogram,
+            (Kind::MassPerLength, Self::Us) => Unit::PoundPerFoot,
+            (Kind::MassPerLength, Self::Si) => Unit::KilogramPerMeter,
+            (Kind::Heat, _) => Unit::Watt,
         }
     }
 }
 
-/// A figure as a person entered it: the number and its unit, untouched.
+/// A number and its unit: a figure as a person entered it, untouched, or one that is shown.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Entry {
     /// The number.
     pub value: f64,
-    /// The unit it was entered in.
+    /// Its unit.
     pub unit: Unit,
 }
 
@@ -336,6 +407,13 @@ impl Entry {
             _ => None,
         }
     }
+
+    /// The same quantity in the unit in which a system shows it.
+    #[must_use]
+    pub fn shown_in(self, system: UnitSystem) -> Self {
+        let unit = system.unit(self.unit.kind());
+        self.to(unit).map_or(self, |value| Self { value, unit })
+    }
 }
 
 #[cfg(test)]
@@ -352,6 +430,11 @@ mod tests {
             (Entry::new(-40.0, Unit::DegreeCelsius), Unit::DegreeFahrenheit, -40.0),
             (Entry::new(1.0, Unit::DollarPerPound), Unit::DollarPerKilogram, 2.204_622_621_848_776),
             (Entry::new(1.0, Unit::DollarPerMeter), Unit::DollarPerFoot, 0.3048),
+            // 1,000 ft are 0.3048 km.
+            (Entry::new(0.3048, Unit::OhmPerKilofoot), Unit::OhmPerKilometer, 1.0),
+            (Entry::new(1.0, Unit::Pound), Unit::Kilogram, 0.453_592_37),
+            // 0.453 592 37 kg in 0.3048 m.
+            (Entry::new(1.0, Unit::PoundPerFoot), Unit::KilogramPerMeter, 1.488_163_943_569_553_8),
         ];
         for (entry, unit, expected) in cases {
             let got = entry.to(unit).unwrap();

@@ -107,6 +107,10 @@ fn the_stored_jobs_cover_what_they_are_named_for() {
     let beyond = kept("beyond_every_size");
     assert!(beyond.pointer("/at_depth/240 V").unwrap().is_null());
     assert!(codes(&beyond, "findings").contains(&"CABLE_NO_SIZE".to_owned()));
+    let shallow = codes(&kept("pump_set_too_shallow"), "findings");
+    for code in ["PUMPING_LEVEL_AT_PUMP", "PUMP_NEAR_BOTTOM", "BEYOND_USUAL"] {
+        assert!(shallow.contains(&code.to_owned()), "{shallow:?}");
+    }
     let unusable = codes(&kept("figures_that_no_sum_can_use"), "errors");
     for code in ["missing", "out_of_range", "wrong_unit"] {
         assert!(unusable.contains(&code.to_owned()), "{unusable:?}");

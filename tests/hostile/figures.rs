@@ -1,8 +1,9 @@
 //! Figures set in a job directly, past the file reader: not numbers, endless, beyond the range, in another kind of unit.
 
+use wellwright_core::cable::lead::runs;
 use wellwright_core::error::InputError;
-use wellwright_core::evaluate::{Evaluation, error_report, evaluate, report};
-use wellwright_core::job::{Field, Job, wire};
+use wellwright_core::evaluate::{Evaluation, error_report, evaluate};
+use wellwright_core::job::{Field, Job, Sets, wire};
 use wellwright_core::quantity::{Entry, Unit};
 
 fn good() -> Job {
@@ -61,7 +62,19 @@ fn what_lies_beyond_the_range_is_refused_in_every_field() {
 #[test]
 fn another_kind_of_unit_is_refused_in_every_field() {
     for field in Field::ALL {
-        for unit in [Unit::Foot, Unit::Horsepower, Unit::Ampere, Unit::Percent, Unit::One, Unit::DollarPerKilogram] {
+        for unit in [
+            Unit::Foot,
+            Unit::Horsepower,
+            Unit::Ampere,
+            Unit::Percent,
+            Unit::One,
+            Unit::DollarPerKilogram,
+            Unit::Volt,
+            Unit::OhmPerKilometer,
+            Unit::Pound,
+            Unit::PoundPerFoot,
+            Unit::Watt,
+        ] {
             if unit.kind() == field.kind() {
                 continue;
             }
@@ -97,18 +110,21 @@ fn the_rest_of_the_answer_stays_alive() {
     assert_eq!(bad(Field::MotorEfficiency).here, evaluate(&good()).here);
 }
 
+/// No other number of sets can be held, so that none is taken for another in silence.
 #[test]
-fn sets_set_past_the_reader_do_no_harm() {
-    let mut job = good();
-    job.set(Field::MotorPower, Some(Entry::new(200.0, Unit::Horsepower)));
-    for sets in [0, 255] {
-        job.choices.most_sets = Some(sets);
-        let answer = evaluate(&job);
-        assert!(answer.errors.is_empty());
-        assert!(report("", &answer).to_string().len() > 100);
+fn a_number_of_sets_that_no_sum_holds_for_can_not_be_set() {
+    for sets in 0..=u8::MAX {
+        let held = Sets::new(sets).map(Sets::get);
+        assert_eq!(held, (1..=4).contains(&sets).then_some(sets));
     }
-    job.choices.most_sets = Some(0);
-    let none = evaluate(&job);
-    job.choices.most_sets = Some(1);
-    assert_eq!(none.here, evaluate(&job).here);
+}
+
+/// The same at the formula, which takes a plain number.
+#[test]
+fn a_lead_of_no_sets_is_refused() {
+    let answer = evaluate(&good());
+    let mut demands = answer.sweep.unwrap().ways[0].demands;
+    assert!(runs(&demands).is_ok_and(|runs| !runs.is_empty()));
+    demands.most_sets = 0;
+    assert_eq!(runs(&demands).unwrap_err().argument, "most_sets");
 }

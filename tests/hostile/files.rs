@@ -131,8 +131,12 @@ fn a_figure_that_no_sum_can_use_is_kept_and_named() {
         ("\"motor\": {\"power\": {\"value\": 7.5, \"unit\": \"ft\"}}", Field::MotorPower, "wrong_unit"),
         ("\"motor\": {\"power\": {\"value\": 1e308, \"unit\": \"kW\"}}", Field::MotorPower, "out_of_range"),
         ("\"motor\": {\"power\": {\"value\": -7.5, \"unit\": \"hp\"}}", Field::MotorPower, "out_of_range"),
+        ("\"motor\": {\"power\": {\"value\": 5600, \"unit\": \"W\"}}", Field::MotorPower, "wrong_unit"),
         ("\"site\": {\"pump_setting\": {\"value\": -1e-300, \"unit\": \"ft\"}}", Field::PumpSetting, "out_of_range"),
         ("\"site\": {\"pump_setting\": {\"value\": 3000.001, \"unit\": \"ft\"}}", Field::PumpSetting, "out_of_range"),
+        ("\"site\": {\"static_level\": {\"value\": 3000.1, \"unit\": \"ft\"}}", Field::StaticLevel, "out_of_range"),
+        ("\"site\": {\"drawdown\": {\"value\": -1, \"unit\": \"m\"}}", Field::Drawdown, "out_of_range"),
+        ("\"site\": {\"well_depth\": {\"value\": 40, \"unit\": \"A\"}}", Field::WellDepth, "wrong_unit"),
         ("\"cable\": {\"allowed_drop\": {\"value\": 0, \"unit\": \"%\"}}", Field::AllowedDrop, "out_of_range"),
         ("\"prices\": {\"cable_metal\": {\"value\": 9, \"unit\": \"$\"}}", Field::CableMetal, "wrong_unit"),
     ];

@@ -4,12 +4,12 @@ use super::tried;
 use proptest::prelude::*;
 use wellwright_core::cable::ampacity::{Setting, ampacity};
 use wellwright_core::cable::conductor::{awg_diameter, resistance_at, resistance_from_geometry};
-use wellwright_core::cable::drop::{Load, Phases, approximate_drop, longest_lead, voltage_drop};
+use wellwright_core::cable::drop::{Load, Phases, approximate_drop, drop_parts, longest_lead, voltage_drop};
 use wellwright_core::cable::ground::equipment_ground;
 use wellwright_core::cable::reactance::from_spacing;
 use wellwright_core::error::OutsideRange;
 use wellwright_core::power::supply::{drive_input_current, provisional_device, true_power_factor};
-use wellwright_core::pump::motor::{RatedVoltage, table_current};
+use wellwright_core::pump::motor::{RatedVoltage, table_current, table_rows};
 use wellwright_core::quantity::{Celsius, amperes, circular_mils, feet, ohms_per_kilofoot, volts, watts};
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::{Metal, Size};
@@ -55,6 +55,7 @@ proptest! {
         let calls = |load: Load, r, x, length| vec![
             voltage_drop(load, r, x, length).map(|_| ()),
             approximate_drop(load, r, x, length).map(|_| ()),
+            drop_parts(load, r, x, length).map(|_| ()),
         ];
         for (argument, load) in [
             ("sending", load(bad, 28.0, 0.8)),
@@ -111,6 +112,7 @@ proptest! {
         }
         for voltage in [RatedVoltage::V200, RatedVoltage::V208, RatedVoltage::V230, RatedVoltage::V460] {
             refused("power", vec![table_current(watts(bad), voltage)])?;
+            refused("power", vec![table_rows(watts(bad))])?;
         }
     }
 }

@@ -1,13 +1,13 @@
 //! Whatever a person enters, every figure of the answer is a number.
 
-use super::jobs::plain;
+use super::jobs::{LEVELS, plain};
 use super::tried;
 use proptest::prelude::*;
 use wellwright_core::evaluate::{Evaluation, evaluate, report};
-use wellwright_core::job::{Field, Inputs, Job};
+use wellwright_core::job::{Field, Inputs, Job, Sets};
 use wellwright_core::quantity::{Entry, Unit, UnitSystem};
 
-const UNITS: [Unit; 14] = [
+const UNITS: [Unit; 22] = [
     Unit::Horsepower,
     Unit::Kilowatt,
     Unit::Ampere,
@@ -22,6 +22,14 @@ const UNITS: [Unit; 14] = [
     Unit::DollarPerMeter,
     Unit::DollarPerPound,
     Unit::DollarPerKilogram,
+    Unit::Volt,
+    Unit::OhmPerKilofoot,
+    Unit::OhmPerKilometer,
+    Unit::Pound,
+    Unit::Kilogram,
+    Unit::PoundPerFoot,
+    Unit::KilogramPerMeter,
+    Unit::Watt,
 ];
 
 /// Any number at all, with the sizes that hurt more often than chance gives them.
@@ -51,13 +59,13 @@ fn absurd() -> impl Strategy<Value = Job> {
     let field = || prop::sample::select(&Field::ALL[..]);
     let unit = prop_oneof![Just(None), prop::sample::select(&UNITS[..]).prop_map(Some)];
     let edit = (field(), prop::option::weighted(0.9, (number(), unit)));
-    (plain(), prop::collection::vec(edit, 0..5), prop::option::of(any::<u8>())).prop_map(|(plain, edits, sets)| {
+    (plain(), prop::collection::vec(edit, 0..5), prop::option::of(1..=Sets::LIMIT)).prop_map(|(plain, edits, sets)| {
         let mut job = plain.job(UnitSystem::Us);
         for (field, entry) in edits {
             let entry = entry.map(|(value, unit)| Entry::new(value, unit.unwrap_or(field.spec().accepted.unit)));
             job.set(field, entry);
         }
-        job.choices.most_sets = sets.or(job.choices.most_sets);
+        job.choices.most_sets = sets.and_then(Sets::new).or(job.choices.most_sets);
         job
     })
 }
@@ -74,19 +82,23 @@ fn not_a_number(shown: &str) -> Option<&str> {
 /// The figures of an answer, less the errors, which repeat what was entered.
 fn figures(answer: &Evaluation) -> String {
     let Inputs { pump_setting, surface_run, motor_power, motor_current, power_factor, .. } = &answer.inputs;
-    let Inputs { efficiency, ambient, allowed_drop, device, prices, .. } = &answer.inputs;
+    let Inputs { efficiency, ambient, allowed_drop, device, prices, levels, .. } = &answer.inputs;
     let inputs = (
         (pump_setting.as_ref().ok(), surface_run.as_ref().ok(), motor_power.as_ref().ok(), power_factor.as_ref().ok()),
         motor_current.each_ref().map(|current| current.as_ref().ok()),
         (efficiency.as_ref().ok(), ambient.as_ref().ok(), allowed_drop.as_ref().ok(), device.as_ref().ok()),
         prices.as_ref().ok(),
+        [&levels.static_level, &levels.drawdown, &levels.well_depth].map(|level| level.as_ref().ok()),
+        levels.minimum_submergence.as_ref().ok(),
     );
-    format!("{inputs:?} {:?} {:?} {:?}", answer.sweep, answer.here, answer.findings)
+    format!("{inputs:?} {:?} {:?} {:?} {:?}", answer.water, answer.sweep, answer.here, answer.findings)
 }
 
 /// Fields that a sweep over depth can do without: the setting always, the efficiency where the device is typed.
 fn spared(field: Field, job: &Job) -> bool {
-    field == Field::PumpSetting || (field == Field::MotorEfficiency && job.get(Field::DeviceAmps).is_some())
+    field == Field::PumpSetting
+        || LEVELS.contains(&field)
+        || (field == Field::MotorEfficiency && job.get(Field::DeviceAmps).is_some())
 }
 
 proptest! {

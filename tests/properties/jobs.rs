@@ -2,7 +2,7 @@
 
 use proptest::prelude::*;
 use wellwright_core::cable::reactance::Build;
-use wellwright_core::job::{Choices, Field, Job};
+use wellwright_core::job::{Choices, Field, Job, Sets};
 use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{Entry, Unit, UnitSystem};
 use wellwright_core::standards::ampacity::Rating;
@@ -12,6 +12,8 @@ use wellwright_core::standards::conductor::Metal;
 #[derive(Debug, Clone)]
 pub struct Plain {
     pub depth: f64,
+    /// Static level, drawdown, well depth, least submergence.
+    pub levels: [Option<f64>; 4],
     pub surface: f64,
     pub hp: f64,
     /// Nameplate amperes at 230 V and 460 V.
@@ -38,6 +40,9 @@ pub const TABLE_HP: [f64; 21] = [
     200.0,
 ];
 
+/// The levels in the well.
+pub const LEVELS: [Field; 4] = [Field::StaticLevel, Field::Drawdown, Field::WellDepth, Field::MinimumSubmergence];
+
 impl Plain {
     /// The job, entered in a family of units. The conversions are by definition of the units.
     pub fn job(&self, system: UnitSystem) -> Job {
@@ -50,13 +55,18 @@ impl Plain {
             build: Some(self.build),
             insulation: Some(self.insulation),
             terminals_marked_75: Some(self.marked),
-            most_sets: Some(self.sets),
+            most_sets: Sets::new(self.sets),
         };
         let mut enter = |field: Field, us_entry: (f64, Unit), si_entry: (f64, Unit)| {
             let (value, unit) = if us { us_entry } else { si_entry };
             job.set(field, Some(Entry::new(value, unit)));
         };
         enter(Field::PumpSetting, (self.depth, Unit::Foot), (self.depth * 0.3048, Unit::Meter));
+        for (field, level) in LEVELS.into_iter().zip(self.levels) {
+            if let Some(level) = level {
+                enter(field, (level, Unit::Foot), (level * 0.3048, Unit::Meter));
+            }
+        }
         enter(Field::SurfaceRun, (self.surface, Unit::Foot), (self.surface * 0.3048, Unit::Meter));
         enter(Field::MotorPower, (self.hp, Unit::Horsepower), (self.hp * 0.7457, Unit::Kilowatt));
         // The wells of the west are hot in degrees Fahrenheit.
@@ -87,13 +97,14 @@ impl Plain {
 
 /// Any job that can be evaluated.
 pub fn plain() -> impl Strategy<Value = Plain> {
-    (site(), motor(), cable(), prices()).prop_map(|(site, motor, cable, prices)| {
+    (site(), levels(), motor(), cable(), prices()).prop_map(|(site, levels, motor, cable, prices)| {
         let (depth, surface, ambient) = site;
         let (hp, nameplate, power_factor, efficiency, kind) = motor;
         let (metal, build, insulation, marked, sets, drop, device) = cable;
         let (fixed, metal_price, extra) = prices;
         Plain {
             depth,
+            levels,
             surface,
             hp,
             nameplate,
@@ -118,7 +129,16 @@ pub fn plain() -> impl Strategy<Value = Plain> {
 fn site() -> impl Strategy<Value = (f64, f64, f64)> {
     let surface = prop_oneof![3 => 0.0..300.0, 1 => Just(0.0), 1 => 0.0..3000.0];
     let ambient = prop_oneof![(-8i32..=12).prop_map(|fives| 5.0 * f64::from(fives)), -40.0..60.0];
-    (0.0..3000.0, surface, ambient)
+    let depth = prop_oneof![4 => 0.0..3000.0, 1 => (0i32..=300).prop_map(|tens| 10.0 * f64::from(tens))];
+    (depth, surface, ambient)
+}
+
+/// Round depths fall together often, so that a pump hangs at the water or at the bottom.
+fn levels() -> impl Strategy<Value = [Option<f64>; 4]> {
+    let depth = |most: i32| prop_oneof![(0..=most / 10).prop_map(|tens| 10.0 * f64::from(tens)), 0.0..f64::from(most)];
+    let level = |most: i32| proptest::option::of(depth(most));
+    (level(3000), level(300), level(5000), level(200))
+        .prop_map(|(level, drawdown, well, least)| [level, drawdown, well, least])
 }
 
 type Motor = (f64, [Option<f64>; 2], Option<f64>, Option<f64>, MotorKind);

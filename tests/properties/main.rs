@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 mod arguments;
+mod arithmetic;
 mod break_even;
 mod by_hand;
 mod choice;
@@ -12,6 +13,8 @@ mod finite;
 mod jobs;
 mod sweep;
 mod units;
+mod water;
+mod working;
 
 use proptest::test_runner::{Config, RngSeed};
 

@@ -11,6 +11,7 @@ mod inputs;
 mod job_a;
 mod rows;
 mod sums;
+mod water;
 
 use inputs::Inputs;
 use rows::{Row, not_walked, rows};
@@ -28,7 +29,8 @@ pub enum Answer {
 /// Why a row can't be answered, or the answer.
 pub type Answered = Result<Answer, String>;
 
-const CHAPTERS: [(&str, &str); 7] = [
+const CHAPTERS: [(&str, &str); 8] = [
+    ("water", include_str!("water.csv")),
     ("conductor", include_str!("conductor.csv")),
     ("ampacity", include_str!("ampacity.csv")),
     ("ground_and_devices", include_str!("ground_and_devices.csv")),
@@ -43,7 +45,8 @@ const COVERED: [(u16, u16); 3] = [(1, 105), (181, 193), (228, 231)];
 
 fn answer(row: &Row) -> Answered {
     let inputs = Inputs::parse(&row.inputs)?;
-    let answer = conductor::answer(&row.quantity, &row.unit, &inputs)
+    let answer = water::answer(&row.quantity, &row.unit, &inputs)
+        .or_else(|| conductor::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| circuit::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| sums::answer(&row.quantity, &row.unit, &inputs))
         .unwrap_or_else(|| Err(format!("no sum for {} in {}", row.quantity, row.unit)))?;
@@ -66,6 +69,11 @@ fn walk(chapter: &str) {
     let faults: Vec<String> = rows.iter().filter_map(fault).collect();
     println!("{chapter}: {} values walked", rows.len());
     assert!(faults.is_empty(), "{} of {} {chapter} values miss:\n{}", faults.len(), rows.len(), faults.join("\n"));
+}
+
+#[test]
+fn levels_in_the_well() {
+    walk("water");
 }
 
 #[test]

@@ -3,7 +3,7 @@
 use super::none;
 use super::tree::{File, code, rust};
 
-const CHAPTERS: [&str; 4] = ["core/src/pump", "core/src/power", "core/src/cable", "core/src/cost"];
+const CHAPTERS: [&str; 5] = ["core/src/water", "core/src/pump", "core/src/power", "core/src/cable", "core/src/cost"];
 
 fn problems(file: &File) -> Vec<String> {
     let lines: Vec<&str> = file.text.lines().collect();

@@ -12,7 +12,7 @@ fn is_key(text: &str) -> bool {
         && text.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || matches!(c, '-' | '.'))
 }
 
-/// Keys in brackets in comments, and the words that a `source` function gives.
+/// Keys in brackets in comments, the words that a `source` function gives, and every key that the papers name.
 fn used(file: &File) -> BTreeSet<String> {
     let comments = file.text.lines().filter_map(|line| line.split_once("//").map(|(_, comment)| comment));
     let bracketed = comments.flat_map(|comment| comment.split('[').skip(1).filter_map(|rest| rest.split(']').next()));
@@ -20,6 +20,9 @@ fn used(file: &File) -> BTreeSet<String> {
     if let Some((_, body)) = file.text.split_once("pub fn source(&self) -> &'static str {") {
         let body = body.split("\n    }").next().unwrap_or("");
         keys.extend(body.split('"').skip(1).step_by(2).map(str::to_owned));
+    }
+    if file.path.starts_with("core/src/papers/") {
+        keys.extend(file.text.split('"').skip(1).step_by(2).filter(|word| is_key(word)).map(str::to_owned));
     }
     keys
 }
@@ -58,6 +61,8 @@ fn a_source_without_a_list_and_a_list_without_a_source_are_found() {
     assert_eq!(problems(&file("/// [nec-2023-310.16]\n"), "").len(), 1);
     assert_eq!(problems(&file(""), &entry("nec-2023-310.16")).len(), 1);
     assert_eq!(problems(&file("/// [a-1]\n"), "\n## a-1\nTitle: a long title.\nTaken: a long table.\n").len(), 1);
+    let papers = [File::new("core/src/papers/a.rs", "done(result, &[\"a-1\", \"practice\"])\n")];
+    assert_eq!(problems(&papers, ""), ["a-1 is not listed"]);
     let given = "pub fn source(&self) -> &'static str {\n        match self {\n            _ => \"practice\",\n        }\n    }\n";
     assert_eq!(problems(&file(given), ""), ["practice is not listed"]);
 }

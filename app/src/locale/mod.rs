@@ -11,15 +11,13 @@ mod reading;
 mod say;
 mod words;
 
-pub use language::{Decimals, Language, decimals, speak, words};
-pub use number::plain;
+pub use language::{Decimals, Language, speak, words};
 pub use quantity::{
-    Shown, conductor, depth, entry, entry_text, lead_size, mass, money, money_alike, percent, shown, unit_name,
-    units_of,
+    Shown, conductor, depth, entry, entry_in, entry_text, lead_size, mass, money, money_alike, money_shown, percent,
+    power, shown, unit_name, units_of,
 };
-pub use reading::{NotRead, Read, read};
+pub use reading::{NotRead, read};
 pub use say::{error_text, file_text, finding_text, not_read_text};
-pub use words::Text;
 pub use words::fields::rating;
 
 #[cfg(test)]

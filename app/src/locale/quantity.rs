@@ -1,9 +1,12 @@
 //! Quantities with their units, as people write them.
 
-use super::number::{NO_BREAK, figure, grouped};
+use super::language::decimals;
+use super::number::{NO_BREAK, figure, grouped, plain};
 use super::words;
 use wellwright_core::cable::lead::Conductor;
-use wellwright_core::quantity::{Entry, Kind, Length, Mass, Money, Unit, UnitSystem, in_feet, in_pounds};
+use wellwright_core::quantity::{
+    Entry, Kind, Length, Mass, Money, Power, Unit, UnitSystem, in_feet, in_horsepower, in_pounds, in_watts,
+};
 use wellwright_core::standards::conductor::Size;
 
 /// A figure and its unit, to be set side by side.
@@ -13,6 +16,9 @@ pub struct Shown {
     pub figure: String,
     /// The unit, empty for a plain number and for money, whose sign stands in the figure.
     pub unit: &'static str,
+    /// The number, to sort and to copy by.
+    pub value: f64,
+    decimals: usize,
 }
 
 impl Shown {
@@ -23,6 +29,18 @@ impl Shown {
             "" => self.figure.clone(),
             unit => format!("{}{NO_BREAK}{unit}", self.figure),
         }
+    }
+
+    /// The figure for another program, its unit apart.
+    #[must_use]
+    pub fn plain(&self) -> String {
+        plain(self.value, self.decimals)
+    }
+
+    /// The unit, money's included.
+    #[must_use]
+    pub fn measure(&self) -> &'static str {
+        if self.figure.contains('$') { unit_name(Unit::Dollar) } else { self.unit }
     }
 }
 
@@ -59,8 +77,16 @@ pub fn units_of(kind: Kind) -> Vec<Unit> {
 #[must_use]
 pub fn entry(entry: Entry, system: UnitSystem) -> Shown {
     let unit = system.unit(entry.unit.kind());
+    entry_in(entry, unit)
+}
+
+/// An entry in a unit of its kind.
+#[must_use]
+pub fn entry_in(entry: Entry, unit: Unit) -> Shown {
     let value = entry.to(unit).unwrap_or(entry.value);
-    Shown { figure: figure(value), unit: unit_name(unit) }
+    let figure = figure(value);
+    let decimals = figure.split_once(decimals().sign()).map_or(0, |(_, fraction)| fraction.len());
+    Shown { figure, unit: unit_name(unit), value, decimals }
 }
 
 /// As [`entry`], figure and unit in one text.
@@ -72,7 +98,7 @@ pub fn entry_text(given: Entry, system: UnitSystem) -> String {
 /// A plain quantity with a fixed number of decimals.
 #[must_use]
 pub fn shown(value: f64, decimals: usize, unit: &'static str) -> Shown {
-    Shown { figure: grouped(value, decimals), unit }
+    Shown { figure: grouped(value, decimals), unit, value, decimals }
 }
 
 /// A depth or a length along the lead, whole feet or tenths of a meter.
@@ -81,6 +107,15 @@ pub fn depth(length: Length, system: UnitSystem) -> Shown {
     match system {
         UnitSystem::Us => shown(in_feet(length), 0, "ft"),
         UnitSystem::Si => shown(length.value, 1, "m"),
+    }
+}
+
+/// A motor's power: horsepower as entered, kilowatts to tenths.
+#[must_use]
+pub fn power(power: Power, system: UnitSystem) -> Shown {
+    match system {
+        UnitSystem::Us => entry_in(Entry::new(in_horsepower(power), Unit::Horsepower), Unit::Horsepower),
+        UnitSystem::Si => shown(in_watts(power) / 1000.0, 1, unit_name(Unit::Kilowatt)),
     }
 }
 
@@ -105,6 +140,12 @@ pub fn money(amount: Money, decimals: usize) -> String {
     let text = grouped(amount.0.abs(), decimals);
     let nothing = text.bytes().all(|byte| matches!(byte, b'0' | b'.' | b','));
     if amount.0 < 0.0 && !nothing { format!("\u{2212}${text}") } else { format!("${text}") }
+}
+
+/// Money as a figure of a table.
+#[must_use]
+pub fn money_shown(amount: Money, decimals: usize) -> Shown {
+    Shown { figure: money(amount, decimals), unit: "", value: amount.0, decimals }
 }
 
 /// Decimals that a sum and its difference need so that the rounded figures add up on the screen: 0, else 2.

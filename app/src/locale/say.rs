@@ -1,10 +1,10 @@
 //! Errors and findings in words.
 
-use super::quantity::entry_text;
+use super::quantity::{depth, entry_text};
 use super::reading::NotRead;
 use super::words;
 use wellwright_core::error::InputError;
-use wellwright_core::finding::Finding;
+use wellwright_core::finding::{Finding, Severity};
 use wellwright_core::job::wire::WireError;
 use wellwright_core::quantity::{Entry, UnitSystem};
 
@@ -44,6 +44,14 @@ pub fn finding_text(finding: &Finding, system: UnitSystem) -> String {
         Finding::CableNoSize { way } => (say.no_size)(way_name(*way)),
         Finding::AluminumInWell => say.aluminum_in_well.to_owned(),
         Finding::GroundWireGrew { way } => (say.ground_grew)(way_name(*way)),
+        Finding::PumpingLevelAtPump { submergence, .. } if finding.severity() == Severity::Stop => {
+            (say.pump_dry)(&depth(submergence.abs(), system).text())
+        }
+        Finding::PumpingLevelAtPump { submergence, minimum } => {
+            (say.little_water)(&depth(*submergence, system).text(), &depth(*minimum, system).text())
+        }
+        Finding::PumpNearBottom { .. } if finding.severity() == Severity::Stop => say.pump_below_bottom.to_owned(),
+        Finding::PumpNearBottom { off_bottom } => (say.near_bottom)(&depth(*off_bottom, system).text()),
         Finding::BeyondUsual { field, usual } => {
             (say.beyond_usual)((words().fields.label)(*field), &entry_text(*usual, system))
         }

@@ -1,8 +1,8 @@
 //! Numbers and words by language.
 
 use super::language::{Decimals, Language, speak, words};
-use super::number::grouped;
-use super::{entry_text, error_text, finding_text, money, plain};
+use super::number::{grouped, plain};
+use super::{entry_text, error_text, finding_text, money};
 use wellwright_core::error::InputError;
 use wellwright_core::finding::Finding;
 use wellwright_core::job::{Field, Way};

@@ -1,17 +1,20 @@
 //! The list of jobs, each hanging from the ground at its own depth.
 
-use crate::locale::{self, words};
-use crate::parts::icon::Icon;
+use crate::locale::{self, file_text, words};
+use crate::parts::empty::Empty;
+use crate::parts::file_drop::FileDrop;
+use crate::parts::menu::Menu;
 use crate::parts::notice::{SetAsideNotice, StorageNotice};
-use crate::parts::screen_settings::{Themes, Units};
+use crate::parts::screen_settings::{SettingsMenu, Units};
 use crate::pictures::WellMark;
+use crate::platform::files::Reading;
 use crate::platform::storage;
-use crate::routes::Route;
-use crate::state::{App, Edit, Sheet, answer, app};
+use crate::routes::{Page, Route};
+use crate::state::{App, Edit, Open, Sheet, app};
 use leptos::html;
 use leptos::prelude::*;
 use wellwright_core::evaluate::{Evaluation, Saving};
-use wellwright_core::job::{Field, Job, Way};
+use wellwright_core::job::{Field, Job, Way, wire};
 use wellwright_core::quantity::{Length, UnitSystem, feet};
 
 /// The list of jobs.
@@ -23,7 +26,7 @@ pub fn Jobs() -> impl IntoView {
     let ids = Memo::new(move |_| app.shelf.with(crate::state::Shelf::ids));
     let deepest = Memo::new(move |_| app.shelf.with(|shelf| deepest(shelf.jobs.iter().map(|kept| &kept.sheet.job))));
     let new_job = move |_| {
-        Route::Job(app.add(Sheet::of(Job::named(words.list.new_job_name)))).go();
+        Route::Job(app.add(Sheet::of(Job::named(words.list.new_job_name))), Page::Water).go();
     };
     let add_demo = move |_| {
         for job in storage::demo_jobs().into_iter().rev() {
@@ -35,25 +38,30 @@ pub fn Jobs() -> impl IntoView {
     let any_demo = move || app.shelf.with(|shelf| shelf.jobs.iter().any(|kept| kept.sheet.job.demo));
     view! {
         <header class="bar">
-            <div class="name"><b>{words.frame.app}</b><span class="note only-desk">{words.frame.app_line}</span></div>
-            <Units place="bar" />
-            <span class="only-desk"><Themes place="bar" /></span>
+            <div class="name"><b>{words.frame.app}</b><span class="note">{words.frame.app_line}</span></div>
+            <span class="only-desk"><Units place="bar" /></span>
+            <SettingsMenu />
         </header>
         <main class="page">
             <StorageNotice />
             <SetAsideNotice />
             <div class="head">
                 <h1>{words.frame.jobs}</h1>
-                <button class="btn act" on:click=new_job>{words.list.new_job}</button>
+                <div class="row">
+                    <FileDrop
+                        label=words.list.open_file
+                        accept=".json,application/json"
+                        on_file=Callback::new(move |(name, reading): (String, Reading)| take_file(app, &name, reading))
+                    />
+                    <button class="btn act" on:click=new_job>{words.list.new_job}</button>
+                </div>
             </div>
             <Show
                 when=move || ids.with(|ids| !ids.is_empty())
                 fallback=move || view! {
-                    <div class="empty">
-                        <p><b>{words.list.no_jobs}</b></p>
-                        <p>{words.list.no_jobs_hint}</p>
+                    <Empty title=words.list.no_jobs hint=words.list.no_jobs_hint>
                         <button class="btn" on:click=add_demo>{words.list.add_demo_jobs}</button>
-                    </div>
+                    </Empty>
                 }
             >
                 <ol class="jobs">
@@ -64,9 +72,27 @@ pub fn Jobs() -> impl IntoView {
                     <Show when=any_demo><span>{words.list.demo_foot}</span></Show>
                 </footer>
             </Show>
-            <div class="only-phone theme-row"><Themes place="foot" /></div>
         </main>
     }
+}
+
+/// Puts the job of a file on the shelf, or says why not; nothing else changes.
+fn take_file(app: App, name: &str, reading: Reading) {
+    let list = &words().list;
+    let system = app.settings.with_untracked(|settings| settings.units);
+    let read = match reading {
+        Reading::Text(text) => wire::read_text(&text).map_err(|error| file_text(&error, system)),
+        Reading::TooLarge => Err(list.too_large.to_owned()),
+        Reading::Failed => Err(list.unreadable_file.to_owned()),
+    };
+    app.tell(match read {
+        Ok(job) => {
+            let said = (list.opened)(&job.name);
+            app.add(Sheet::of(job));
+            said
+        }
+        Err(why) => (list.not_opened)(name, &why),
+    });
 }
 
 /// The deepest setting of a list, at least 100 ft, so that all wells hang on one scale.
@@ -89,27 +115,16 @@ fn Row(
     let app = app();
     let words = words();
     let id = StoredValue::new(id);
-    let sheet = Memo::new(move |_| id.with_value(|id| app.sheet(id)).unwrap_or_default());
-    let answer = answer(sheet);
+    let open = Open::on_shelf(app, id);
+    let (sheet, answer) = (open.sheet, open.answer);
     let renaming = RwSignal::new(false);
-    let menu = NodeRef::<html::Details>::new();
-    let close = move || {
-        if let Some(menu) = menu.get_untracked() {
-            menu.set_open(false);
-        }
-    };
     let name = move || sheet.with(|sheet| sheet.job.name.clone());
-    let note = move || {
-        sheet.with(|sheet| match (sheet.job.demo, sheet.job.note.as_str()) {
-            (true, "") => words.list.demo.to_owned(),
-            (true, note) => format!("{}: {note}", words.list.demo),
-            (false, note) => note.to_owned(),
-        })
-    };
+    let note =
+        move || sheet.with(|sheet| if sheet.job.demo { words.list.demo.to_owned() } else { sheet.job.note.clone() });
     let facts = move || sheet.with(|sheet| facts(&sheet.job, app.settings.get().units));
     let line = move || answer.with(line);
     let depth = move || answer.with(|answer| answer.inputs.pump_setting.as_ref().ok().map(|known| known.value));
-    let href = id.with_value(|id| Route::Job(id.clone()).href());
+    let href = id.with_value(|id| Route::Job(id.clone(), Page::Water).href());
     view! {
         <li>
             <div class="hang">{move || view! { <WellMark depth=depth() deepest=deepest.get() /> }}</div>
@@ -132,16 +147,13 @@ fn Row(
                 <b>{move || line().0}</b>
                 <span class="note">{move || line().1}</span>
             </p>
-            <details class="more" name="more" node_ref=menu>
-                <summary class="btn quiet" aria-label=move || (words.list.more_for)(&name())><Icon name="more" /></summary>
-                <div class="menu" on:click=move |_| close()>
-                    <button class="btn quiet" on:click=move |_| renaming.set(true)>{words.list.rename}</button>
-                    <button class="btn quiet" on:click=move |_| duplicate(app, id)>{words.list.duplicate}</button>
-                    <button class="btn quiet" on:click=move |_| id.with_value(|id| app.delete(id, words.list.deleted))>
-                        {words.list.delete}
-                    </button>
-                </div>
-            </details>
+            <Menu label=Signal::derive(move || (words.list.more_for)(&name())) closes=true>
+                <button class="btn quiet" on:click=move |_| renaming.set(true)>{words.list.rename}</button>
+                <button class="btn quiet" on:click=move |_| duplicate(app, id)>{words.list.duplicate}</button>
+                <button class="btn quiet" on:click=move |_| id.with_value(|id| app.delete(id, words.list.deleted))>
+                    {words.list.delete}
+                </button>
+            </Menu>
         </li>
     }
 }

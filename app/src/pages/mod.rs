@@ -1,4 +1,5 @@
 //! Pages: they lay out parts and pictures, nothing else.
 
+pub mod gallery;
 pub mod job;
 pub mod jobs;

@@ -34,11 +34,15 @@ pub fn ChoiceField<T: Copy + PartialEq + Send + Sync + 'static>(
     let option = |(place, (_, word)): (usize, &(T, &'static str))| {
         view! { <option value=place.to_string()>{*word}</option> }
     };
+    let assumed_word = words().fields.assumed;
     view! {
         <div class="field pick" data-state=state>
-            <label for=id>{label}<Show when=move || value.get().is_none()><small><em>{words().fields.assumed}</em></small></Show></label>
+            <label for=id>
+                {label}
+                <Show when=move || value.get().is_none()><small><em>{assumed_word}</em></small></Show>
+            </label>
             <select id=id prop:value=chosen on:change=choose>
-                <option value="">{format!("{word}, {}", words().fields.assumed)}</option>
+                <option value="">{format!("{word}, {assumed_word}")}</option>
                 {options.iter().enumerate().map(option).collect_view()}
             </select>
         </div>

@@ -1,9 +1,22 @@
-//! The parts that pages are made of: one a file, none with a formula.
+//! The parts that pages are made of: one a file, none with a formula. Each stands in the gallery (`?gallery`).
 
+pub mod announcer;
+pub mod big_answer;
+pub mod caution;
 pub mod choice;
+pub mod dialog;
+pub mod empty;
+pub mod file_drop;
 pub mod icon;
+pub mod menu;
 pub mod notice;
 pub mod quantity_field;
 pub mod screen_settings;
 pub mod segmented;
+pub mod stations;
+mod stepping;
+pub mod switch;
+pub mod table;
 pub mod toast;
+pub mod verdict;
+pub mod worked_out;

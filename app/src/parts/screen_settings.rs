@@ -1,7 +1,8 @@
-//! Units and theme, as the bar of every page shows them.
+//! Units, theme and language, as the bar of every page shows them.
 
+use super::menu::Menu;
 use super::segmented::Segmented;
-use crate::locale::words;
+use crate::locale::{Language, words};
 use crate::state::{Theme, app};
 use leptos::prelude::*;
 use wellwright_core::quantity::UnitSystem;
@@ -13,42 +14,57 @@ pub fn Units(
     place: &'static str,
 ) -> impl IntoView {
     let app = app();
-    let words = words();
+    let frame = &words().frame;
     view! {
         <Segmented
-            label=words.frame.units
+            label=frame.units
             name=format!("{place}-units")
-            options=vec![(UnitSystem::Us, words.frame.us), (UnitSystem::Si, words.frame.si)]
+            options=vec![(UnitSystem::Us, frame.us), (UnitSystem::Si, frame.si)]
             value=Signal::derive(move || app.settings.get().units)
             on_choose=Callback::new(move |units| app.set(|settings| settings.units = units))
         />
     }
 }
 
-/// The choice of theme; until one is chosen the system decides.
+/// The menu of settings: screen, language, and units where the bar has no room for them.
 #[component]
-pub fn Themes(
-    /// Where it stands; two on one page need two names.
-    place: &'static str,
+pub fn SettingsMenu(
+    /// What else stands in it, before the settings.
+    #[prop(optional)]
+    children: Option<Children>,
 ) -> impl IntoView {
     let app = app();
-    let words = words();
+    let frame = &words().frame;
+    let (language, _) = app.speech();
     view! {
-        <Segmented
-            label=words.frame.theme
-            name=format!("{place}-theme")
-            options=vec![(Theme::Light, words.frame.light), (Theme::Dark, words.frame.dark), (Theme::Sun, words.frame.sun)]
-            value=Signal::derive(move || shown(app.settings.get().theme))
-            on_choose=Callback::new(move |theme| app.set(|settings| settings.theme = theme))
-        />
-    }
-}
-
-/// The theme that is seen: the system's own where none was chosen.
-fn shown(theme: Theme) -> Theme {
-    match theme {
-        Theme::System if crate::platform::theme::system_is_dark() => Theme::Dark,
-        Theme::System => Theme::Light,
-        theme => theme,
+        <Menu label=Signal::stored(frame.settings.to_owned())>
+            {children.map(|children| children())}
+            <div class="setting only-phone"><span>{frame.units}</span><Units place="menu" /></div>
+            <div class="setting">
+                <span>{frame.theme}</span>
+                <Segmented
+                    label=frame.theme
+                    name="theme".to_owned()
+                    options=vec![
+                        (Theme::System, frame.auto),
+                        (Theme::Light, frame.light),
+                        (Theme::Dark, frame.dark),
+                        (Theme::Sun, frame.sun),
+                    ]
+                    value=Signal::derive(move || app.settings.get().theme)
+                    on_choose=Callback::new(move |theme| app.set(|settings| settings.theme = theme))
+                />
+            </div>
+            <div class="setting">
+                <span>{frame.language}</span>
+                <Segmented
+                    label=frame.language
+                    name="language".to_owned()
+                    options=Language::ALL.map(|language| (language, (frame.language_name)(language))).to_vec()
+                    value=Signal::stored(language)
+                    on_choose=Callback::new(move |language| app.set(|settings| settings.language = Some(language)))
+                />
+            </div>
+        </Menu>
     }
 }

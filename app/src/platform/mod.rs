@@ -1,5 +1,8 @@
-//! The browser: the only users of its storage, clipboard and clock.
+//! The browser: the only users of its storage, clipboard, files, focus and clock.
 
 pub mod clipboard;
+pub mod files;
+pub mod focus;
+pub mod language;
 pub mod storage;
 pub mod theme;

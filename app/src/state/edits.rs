@@ -2,7 +2,7 @@
 
 use super::Sheet;
 use wellwright_core::cable::reactance::Build;
-use wellwright_core::job::Field;
+use wellwright_core::job::{Field, Sets};
 use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::Entry;
 use wellwright_core::standards::ampacity::Rating;
@@ -37,7 +37,7 @@ pub enum Choice {
     /// Terminals marked 75 °C.
     Terminals(Option<bool>),
     /// Most parallel sets.
-    Sets(Option<u8>),
+    Sets(Option<Sets>),
 }
 
 /// What a change is about; changes of one topic in a row are undone together.

@@ -3,33 +3,37 @@
 //! Only [`edits`] writes a job, so undo, storage and every view see each change.
 
 pub mod edits;
+pub mod open;
 pub mod settings;
 pub mod sheet;
 pub mod shelf;
 
 pub use edits::{Choice, Edit};
+pub use open::Open;
 pub use settings::{Settings, Theme};
 pub use sheet::Sheet;
 pub use shelf::{Kept, SetAside, Shelf};
 
+use crate::locale::{Decimals, Language};
 use crate::platform::storage::{self, Saved};
 use crate::routes::Route;
 use edits::History;
 use leptos::prelude::*;
 use std::collections::BTreeMap;
-use wellwright_core::evaluate::{Evaluation, evaluate};
 
 /// The signals of the page; one copy, handed down as context.
 #[derive(Clone, Copy)]
 pub struct App {
     /// Every job, in the order of the list.
     pub shelf: RwSignal<Shelf>,
-    /// Units and theme.
+    /// Units, theme, language.
     pub settings: RwSignal<Settings>,
     /// The address.
     pub route: RwSignal<Route>,
     /// Whether the last write to storage worked.
     pub saved: RwSignal<Saved>,
+    /// The language and the numbers of the browser.
+    browser: (Language, Decimals),
     /// A message that passes, with an offer to undo.
     pub toast: RwSignal<Option<Toast>>,
     /// Undo and redo, by job.
@@ -53,7 +57,9 @@ impl App {
     pub fn load() -> Self {
         let (shelf, saved) = storage::load();
         let settings = storage::load_settings();
+        let browser = crate::platform::language::of_browser();
         Self {
+            browser,
             shelf: RwSignal::new(shelf),
             settings: RwSignal::new(settings),
             route: RwSignal::new(Route::current()),
@@ -133,6 +139,21 @@ impl App {
         storage::save_settings(self.settings.get_untracked());
     }
 
+    /// The language in force, and the way to write numbers: the browser's where the language is the browser's too.
+    #[must_use]
+    pub fn speech(self) -> (Language, Decimals) {
+        let (language, decimals) = self.browser;
+        match self.settings.with(|settings| settings.language) {
+            Some(chosen) if chosen != language => (chosen, Decimals::default()),
+            _ => (language, decimals),
+        }
+    }
+
+    /// Shows a message that passes.
+    pub fn tell(self, text: String) {
+        self.toast.set(Some(Toast { text, bring_back: None }));
+    }
+
     /// As [`Self::sheet`], for one look.
     #[must_use]
     pub fn sheet_untracked(self, id: &str) -> Option<Sheet> {
@@ -170,10 +191,4 @@ impl App {
 #[must_use]
 pub fn app() -> App {
     expect_context()
-}
-
-/// The evaluation of a sheet, recomputed whole on every change.
-#[must_use]
-pub fn answer(sheet: Memo<Sheet>) -> Memo<Evaluation> {
-    Memo::new(move |_| sheet.with(|sheet| evaluate(&sheet.job)))
 }

@@ -1,5 +1,6 @@
-//! How the screen looks: units and theme.
+//! How the screen looks and speaks: units, theme, language.
 
+use crate::locale::Language;
 use serde::{Deserialize, Serialize};
 use wellwright_core::quantity::UnitSystem;
 
@@ -39,4 +40,6 @@ pub struct Settings {
     pub units: UnitSystem,
     /// Theme.
     pub theme: Theme,
+    /// Language; the browser's until one is chosen.
+    pub language: Option<Language>,
 }

@@ -61,6 +61,37 @@ fn slope(load: Load, resistance: OhmsPerLength, reactance: OhmsPerLength) -> Res
     Ok(Slope { along: k * (r * cos + x * sin), across: k * (x * cos - r * sin) })
 }
 
+/// The parts of a lead's drop against the voltage of its load.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DropParts {
+    /// In phase with the load's voltage.
+    pub along: ElectricPotential,
+    /// Square to it; below zero where it lags.
+    pub across: ElectricPotential,
+}
+
+/// The parts of the drop along a lead: a = k I L (R cos φ + X sin φ) in phase with the load's voltage, and
+/// b = k I L (X cos φ − R sin φ) square to it.
+///
+/// # Units
+/// As [`voltage_drop`]; the results volts, line to line.
+/// # Range
+/// As [`voltage_drop`].
+/// # Errors
+/// [`OutsideRange`] names the argument (SI units).
+/// # Source
+/// Phasor algebra; [ieee-141-1993] section 3.11.
+pub fn drop_parts(
+    load: Load,
+    resistance: OhmsPerLength,
+    reactance: OhmsPerLength,
+    length: Length,
+) -> Result<DropParts, OutsideRange> {
+    let slope = slope(load, resistance, reactance)?;
+    let length = OutsideRange::check("length", length.value, 0.0, 1e6)?;
+    Ok(DropParts { along: volts(slope.along * length), across: volts(slope.across * length) })
+}
+
 /// Voltage drop along a lead, exact for a constant current at a known power factor at the load.
 ///
 /// With a = k I L (R cos φ + X sin φ) and b = k I L (X cos φ − R sin φ), the sending voltage V is the vector sum of the
@@ -89,10 +120,8 @@ pub fn voltage_drop(
     reactance: OhmsPerLength,
     length: Length,
 ) -> Result<Option<ElectricPotential>, OutsideRange> {
-    let slope = slope(load, resistance, reactance)?;
-    let length = OutsideRange::check("length", length.value, 0.0, 1e6)?;
-    let v = load.sending.value;
-    let (a, b) = (slope.along * length, slope.across * length);
+    let parts = drop_parts(load, resistance, reactance, length)?;
+    let (v, a, b) = (load.sending.value, parts.along.value, parts.across.value);
     if v <= b.abs() {
         return Ok(None);
     }
@@ -116,9 +145,7 @@ pub fn approximate_drop(
     reactance: OhmsPerLength,
     length: Length,
 ) -> Result<ElectricPotential, OutsideRange> {
-    let slope = slope(load, resistance, reactance)?;
-    let length = OutsideRange::check("length", length.value, 0.0, 1e6)?;
-    Ok(volts(slope.along * length))
+    drop_parts(load, resistance, reactance, length).map(|parts| parts.along)
 }
 
 /// The longest lead whose exact drop stays within a share of the sending voltage; infinite for a lead without drop.

@@ -26,7 +26,7 @@ pub struct Demands {
     pub build: Build,
     /// Largest drop, as a share of the sending voltage.
     pub allowed_drop: f64,
-    /// Most parallel sets; 1 in a well unless asked otherwise.
+    /// Most parallel sets, 1 or more; 1 in a well unless asked otherwise.
     pub most_sets: u8,
     /// Rating of the overcurrent device ahead, for the equipment ground.
     pub device: ElectricCurrent,
@@ -92,13 +92,14 @@ pub struct Run {
 /// # Units
 /// Lengths one way.
 /// # Range
-/// As [`longest_lead`], [`ampacity`] and [`equipment_ground`].
+/// As [`longest_lead`], [`ampacity`] and [`equipment_ground`]; at least one set.
 /// # Errors
-/// [`OutsideRange`] from those.
+/// [`OutsideRange`] from those; names `most_sets` where it is 0.
 /// # Source
 /// [nec-2023-310.16], [nec-2023-430.22], [nec-2023-310.10g], [nec-2023-250.122]; the drop limit is a design choice
 /// (NEC informational notes; practice for a motor lead: 5 %).
 pub fn runs(demands: &Demands) -> Result<Vec<Run>, OutsideRange> {
+    OutsideRange::check("most_sets", f64::from(demands.most_sets), 1.0, f64::from(u8::MAX))?;
     let base_ground = equipment_ground(demands.device, demands.setting.metal)?;
     let mut found: Vec<Run> = Vec::new();
     let mut least = None;
@@ -180,7 +181,7 @@ fn ampacity_of(conductor: Conductor, setting: Setting) -> Option<ElectricCurrent
 }
 
 fn candidates(most_sets: u8) -> impl Iterator<Item = Conductor> {
-    (1..=most_sets.max(1)).flat_map(|sets| {
+    (1..=most_sets).flat_map(|sets| {
         Size::ALL
             .into_iter()
             .filter(move |size| sets == 1 || *size >= SMALLEST_PARALLEL)

@@ -7,15 +7,18 @@ mod break_even;
 mod here;
 mod report;
 mod sweep;
+mod water;
 
 pub use break_even::{BreakEven, Crossing, Place};
 pub use here::{Here, Saving, WayHere};
 pub use report::{error as error_report, report};
 pub use sweep::{Basis, DEEPEST_FEET, DepthRun, Sweep, WaySweep};
+pub use water::{NEAR_BOTTOM_FEET, Water};
 
 use crate::error::InputError;
 use crate::finding::Finding;
 use crate::job::{Field, Inputs, Job, Way};
+use crate::pump::motor::MotorKind;
 use crate::quantity::Entry;
 use crate::standards::conductor::Metal;
 
@@ -26,6 +29,8 @@ pub struct Evaluation {
     pub inputs: Inputs,
     /// Figures that can't be used, in the order of the page.
     pub errors: Vec<InputError>,
+    /// The levels in the well.
+    pub water: Water,
     /// Cost against depth; `None` while a figure that it needs is missing or wrong.
     pub sweep: Option<Sweep>,
     /// The lead at the job's depth; `None` without a sweep or a depth.
@@ -43,11 +48,14 @@ pub fn evaluate(job: &Job) -> Evaluation {
     let inputs = Inputs::of(job);
     let sweep = sweep::sweep(&inputs, &job.choices);
     let here = sweep.as_ref().and_then(|sweep| Some(here::here(sweep, inputs.pump_setting.as_ref().ok()?.value)));
-    let findings = findings(job, here.as_ref());
-    Evaluation { errors: inputs.errors.clone(), inputs, sweep, here, findings }
+    let water = water::water(&inputs);
+    let mut findings = water::findings(&inputs, &water);
+    findings.extend(in_the_lead(job, here.as_ref()));
+    findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity()));
+    Evaluation { errors: inputs.errors.clone(), inputs, water, sweep, here, findings }
 }
 
-fn findings(job: &Job, here: Option<&Here>) -> Vec<Finding> {
+fn in_the_lead(job: &Job, here: Option<&Here>) -> Vec<Finding> {
     let mut found = Vec::new();
     for way in Way::ALL {
         match here.map(|here| &here.ways[way as usize]) {
@@ -56,11 +64,11 @@ fn findings(job: &Job, here: Option<&Here>) -> Vec<Finding> {
             _ => {}
         }
     }
-    if job.choices.metal() == Metal::Aluminum {
+    // The lead of a surface motor stays on the surface, where aluminum may lie.
+    if job.choices.metal() == Metal::Aluminum && job.choices.motor_kind() == MotorKind::Submersible {
         found.push(Finding::AluminumInWell);
     }
     found.extend(Field::ALL.into_iter().filter_map(|field| beyond_usual(job, field)));
-    found.sort_by_key(|finding| core::cmp::Reverse(finding.severity()));
     found
 }
 

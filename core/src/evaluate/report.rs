@@ -1,12 +1,12 @@
 //! An evaluation as JSON, for other programs: every figure with its unit.
 
-use super::{Basis, BreakEven, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
+use super::{Basis, BreakEven, DepthRun, Evaluation, Here, NEAR_BOTTOM_FEET, Sweep, Water, WayHere, WaySweep};
 use crate::error::InputError;
 use crate::finding::Finding;
 use crate::job::Way;
 use crate::quantity::{
-    ElectricCurrent, ElectricPotential, KILOGRAM_PER_POUND, Length, METER_PER_FOOT, Mass, Money, in_amperes, in_feet,
-    in_pounds, in_volts, in_watts,
+    ElectricCurrent, ElectricPotential, Entry, Length, Mass, Money, Unit, in_amperes, in_feet, in_pounds,
+    in_pounds_per_foot, in_volts, in_watts,
 };
 use serde_json::{Value, json};
 
@@ -21,6 +21,7 @@ pub fn report(name: &str, answer: &Evaluation) -> Value {
         "job": name,
         "errors": answer.errors.iter().map(error).collect::<Vec<_>>(),
         "findings": answer.findings.iter().map(finding).collect::<Vec<_>>(),
+        "levels": levels(&answer.water),
         "at_depth": answer.here.as_ref().map(|here| at_depth(here, answer.sweep.as_ref())),
         "ways": answer.sweep.as_ref().map(|sweep| sweep.ways.iter().map(way).collect::<Vec<_>>()),
         "break_even": answer.sweep.as_ref().map(|sweep| json!({
@@ -43,14 +44,30 @@ pub fn error(error: &InputError) -> Value {
 }
 
 fn finding(finding: &Finding) -> Value {
-    let (way, field, usual) = match *finding {
-        Finding::CableNoSize { way } | Finding::GroundWireGrew { way } => (Some(way), None, None),
-        Finding::AluminumInWell => (None, None, None),
-        Finding::BeyondUsual { field, usual } => (None, Some(field.path()), Some(usual)),
-    };
+    let (mut way, mut field, mut usual, mut actual, mut limit) = (None, None, None, None, None);
+    match *finding {
+        Finding::CableNoSize { way: of } | Finding::GroundWireGrew { way: of } => way = Some(of),
+        Finding::AluminumInWell => {}
+        Finding::PumpingLevelAtPump { submergence, minimum } => {
+            (actual, limit) = (Some(feet(submergence)), Some(feet(minimum)));
+        }
+        Finding::PumpNearBottom { off_bottom } => {
+            (actual, limit) = (Some(feet(off_bottom)), Some(figure(NEAR_BOTTOM_FEET, Unit::Foot)));
+        }
+        Finding::BeyondUsual { field: of, usual: bound } => (field, usual) = (Some(of.path()), Some(bound)),
+    }
     json!({
         "code": finding.code(), "severity": finding.severity(), "source": finding.source(),
-        "way": way, "field": field, "usual": usual,
+        "way": way, "field": field, "usual": usual, "actual": actual, "limit": limit,
+    })
+}
+
+fn levels(water: &Water) -> Value {
+    json!({
+        "static_level": water.static_level.map(feet),
+        "pumping_level": water.pumping_level.map(feet),
+        "submergence": water.submergence.map(feet),
+        "well_depth": water.well_depth.map(feet),
     })
 }
 
@@ -73,8 +90,8 @@ fn run_json(run: &DepthRun) -> Value {
         "ampacity": amps(run.run.ampacity),
         "from": feet(run.from),
         "to": feet(run.to),
-        "price": {"value": run.price.0 * METER_PER_FOOT, "unit": "$/ft"},
-        "metal": {"value": run.metal.value / KILOGRAM_PER_POUND * METER_PER_FOOT, "unit": "lb/ft"},
+        "price": figure(run.price.per_foot(), Unit::DollarPerFoot),
+        "metal": figure(in_pounds_per_foot(run.metal), Unit::PoundPerFoot),
     })
 }
 
@@ -98,8 +115,8 @@ fn lead_json(lead: &WayHere, sweep: Option<&WaySweep>) -> Value {
     let mut value = run_json(&lead.run);
     value["motor_current"] = json!(sweep.map(|sweep| amps(sweep.current.sizing)));
     value["drop"] = volts(lead.drop);
-    value["drop_share"] = json!({"value": 100.0 * lead.drop_share, "unit": "%"});
-    value["loss"] = json!({"value": in_watts(lead.loss), "unit": "W"});
+    value["drop_share"] = figure(100.0 * lead.drop_share, Unit::Percent);
+    value["loss"] = figure(in_watts(lead.loss), Unit::Watt);
     value["metal_in_lead"] = pounds(lead.metal);
     value["cable"] = money(lead.cable);
     value["installed"] = money(lead.installed);
@@ -116,17 +133,20 @@ fn break_even(found: &BreakEven) -> Value {
 }
 
 fn feet(length: Length) -> Value {
-    json!({"value": in_feet(length), "unit": "ft"})
+    figure(in_feet(length), Unit::Foot)
 }
 fn amps(current: ElectricCurrent) -> Value {
-    json!({"value": in_amperes(current), "unit": "A"})
+    figure(in_amperes(current), Unit::Ampere)
 }
 fn volts(potential: ElectricPotential) -> Value {
-    json!({"value": in_volts(potential), "unit": "V"})
+    figure(in_volts(potential), Unit::Volt)
 }
 fn pounds(mass: Mass) -> Value {
-    json!({"value": in_pounds(mass), "unit": "lb"})
+    figure(in_pounds(mass), Unit::Pound)
 }
 fn money(money: Money) -> Value {
-    json!({"value": money.0, "unit": "$"})
+    figure(money.0, Unit::Dollar)
+}
+fn figure(value: f64, unit: Unit) -> Value {
+    json!(Entry::new(value, unit))
 }

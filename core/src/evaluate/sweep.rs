@@ -17,7 +17,7 @@ pub use crate::job::MotorCurrent;
 pub const DEEPEST_FEET: f64 = 3000.0;
 
 /// What a cost counts.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Basis {
     /// The lead alone.

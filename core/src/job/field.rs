@@ -9,6 +9,14 @@ use crate::quantity::{Entry, Kind, Unit};
 pub enum Field {
     /// Depth of the pump below ground.
     PumpSetting,
+    /// Depth of the water with the pump at rest.
+    StaticLevel,
+    /// How far the water falls while the pump runs.
+    Drawdown,
+    /// Depth of the well's bottom.
+    WellDepth,
+    /// Least depth of water above the pump while it runs.
+    MinimumSubmergence,
     /// Length of lead from the drive to the well head.
     SurfaceRun,
     /// Rated power of the motor.
@@ -61,8 +69,12 @@ pub enum Stand {
 
 impl Field {
     /// Every field, in the order of the page.
-    pub const ALL: [Self; 13] = [
+    pub const ALL: [Self; 17] = [
         Self::PumpSetting,
+        Self::StaticLevel,
+        Self::Drawdown,
+        Self::WellDepth,
+        Self::MinimumSubmergence,
         Self::SurfaceRun,
         Self::MotorPower,
         Self::NameplateAmps230,
@@ -82,6 +94,10 @@ impl Field {
     pub fn path(self) -> &'static str {
         match self {
             Self::PumpSetting => "site.pump_setting",
+            Self::StaticLevel => "site.static_level",
+            Self::Drawdown => "site.drawdown",
+            Self::WellDepth => "site.well_depth",
+            Self::MinimumSubmergence => "site.minimum_submergence",
             Self::SurfaceRun => "site.surface_run",
             Self::MotorPower => "motor.power",
             Self::NameplateAmps230 => "motor.nameplate_amps_230",
@@ -112,6 +128,9 @@ impl Field {
         let assumed = |value, unit| Stand::Assumed(Entry::new(value, unit));
         match self {
             Self::PumpSetting => spec(0.0, 3000.0, Unit::Foot, ANY, Stand::Nothing),
+            Self::StaticLevel | Self::Drawdown => spec(0.0, 3000.0, Unit::Foot, ANY, Stand::Optional),
+            Self::WellDepth => spec(0.0, 5000.0, Unit::Foot, ANY, Stand::Optional),
+            Self::MinimumSubmergence => spec(0.0, 200.0, Unit::Foot, (5.0, f64::INFINITY), assumed(10.0, Unit::Foot)),
             Self::SurfaceRun => spec(0.0, 3000.0, Unit::Foot, ANY, assumed(20.0, Unit::Foot)),
             Self::MotorPower => spec(0.5, 200.0, Unit::Horsepower, (0.0, 20.0), Stand::Nothing),
             Self::NameplateAmps230 | Self::NameplateAmps460 => spec(0.5, 800.0, Unit::Ampere, ANY, Stand::Optional),

@@ -21,6 +21,10 @@ pub enum Origin {
     Assumed,
     /// Worked out from other figures.
     WorkedOut,
+    /// Read from a published table.
+    Table,
+    /// True by definition, or nominal for the way.
+    Definition,
 }
 
 /// A figure and where it comes from.
@@ -46,11 +50,27 @@ pub struct MotorCurrent {
     pub nameplate: Option<Known<ElectricCurrent>>,
 }
 
+/// The levels in the well: depths below ground, and the water that must stand above the pump. A level that was not
+/// entered is `None`, and no error.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Levels {
+    /// Depth of the water with the pump at rest.
+    pub static_level: Result<Option<Length>, InputError>,
+    /// How far the water falls while the pump runs.
+    pub drawdown: Result<Option<Length>, InputError>,
+    /// Depth of the well's bottom.
+    pub well_depth: Result<Option<Length>, InputError>,
+    /// Least depth of water above the pump while it runs.
+    pub minimum_submergence: Checked<Length>,
+}
+
 /// All figures of a job.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Inputs {
     /// Depth of the pump below ground.
     pub pump_setting: Checked<Length>,
+    /// Levels in the well.
+    pub levels: Levels,
     /// Lead on the surface.
     pub surface_run: Checked<Length>,
     /// Rated power of the motor.
@@ -71,6 +91,8 @@ pub struct Inputs {
     pub prices: Result<Prices, InputError>,
     /// Every figure that can't be used, each once, in the order of the page.
     pub errors: Vec<InputError>,
+    /// The fields that hold an entry, in the order of [`Field::ALL`].
+    typed: [bool; Field::ALL.len()],
 }
 
 /// Drive efficiency that the provisional device is worked out with: the lower of the two ways' (voltage-doubling drive
@@ -94,6 +116,7 @@ impl Inputs {
             checked
         };
         let pump_setting = figure(Field::PumpSetting);
+        let minimum_submergence = figure(Field::MinimumSubmergence);
         let surface_run = figure(Field::SurfaceRun);
         let motor_power = figure(Field::MotorPower).map(|known| known.map(horsepower));
         let nameplates = [Field::NameplateAmps230, Field::NameplateAmps460].map(|field| optional(job, field));
@@ -102,7 +125,8 @@ impl Inputs {
         let allowed_drop = figure(Field::AllowedDrop);
         let typed_device = figure(Field::DeviceAmps);
         let prices = [Field::CableFixed, Field::CableMetal, Field::ExtraEquipment].map(&mut figure);
-        errors.extend(nameplates.iter().filter_map(|nameplate| nameplate.as_ref().err().cloned()));
+        let levels = [Field::StaticLevel, Field::Drawdown, Field::WellDepth].map(|field| optional(job, field));
+        errors.extend(nameplates.iter().chain(&levels).filter_map(|figure| figure.as_ref().err().cloned()));
         errors.retain(|error| !follows(error));
         errors.sort_by_key(InputError::field);
 
@@ -117,6 +141,7 @@ impl Inputs {
         }
         Self {
             pump_setting: pump_setting.map(|known| known.map(feet)),
+            levels: in_the_well(levels, minimum_submergence),
             surface_run: surface_run.map(|known| known.map(feet)),
             motor_current: Way::ALL.map(|way| motor_current(way, &motor_power, &nameplates)),
             motor_power,
@@ -127,7 +152,14 @@ impl Inputs {
             device,
             prices: priced(prices),
             errors,
+            typed: Field::ALL.map(|field| job.get(field).is_some()),
         }
+    }
+
+    /// Whether the figure of a field was entered or is assumed.
+    #[must_use]
+    pub fn origin(&self, field: Field) -> Origin {
+        if self.typed[field as usize] { Origin::Typed } else { Origin::Assumed }
     }
 
     /// The figure that stands in an empty field, as the user would enter it, where there is one.
@@ -171,14 +203,20 @@ fn figure(job: &Job, field: Field) -> Checked<f64> {
     }
 }
 
-fn optional(job: &Job, field: Field) -> Result<Option<ElectricCurrent>, InputError> {
-    job.get(field).map(|entry| field.check(entry).map(amperes)).transpose()
+fn optional(job: &Job, field: Field) -> Result<Option<f64>, InputError> {
+    job.get(field).map(|entry| field.check(entry)).transpose()
+}
+
+fn in_the_well(levels: [Result<Option<f64>, InputError>; 3], minimum_submergence: Checked<f64>) -> Levels {
+    let [static_level, drawdown, well_depth] = levels.map(|level| level.map(|level| level.map(feet)));
+    let minimum_submergence = minimum_submergence.map(|known| known.map(feet));
+    Levels { static_level, drawdown, well_depth, minimum_submergence }
 }
 
 fn motor_current(
     way: Way,
     power: &Checked<Power>,
-    nameplates: &[Result<Option<ElectricCurrent>, InputError>; 2],
+    nameplates: &[Result<Option<f64>, InputError>; 2],
 ) -> Result<MotorCurrent, InputError> {
     let power = power.clone()?.value;
     let accepted = Field::MotorPower.spec().accepted;
@@ -187,7 +225,7 @@ fn motor_current(
         given: Entry::new(outside.given, Unit::Horsepower),
         accepted,
     })?;
-    let at = |way: Way| nameplates[way as usize].clone();
+    let at = |way: Way| nameplates[way as usize].clone().map(|typed| typed.map(amperes));
     let nameplate = match (at(way)?, at(way.other())?) {
         (Some(typed), _) => Some(Known { value: typed, origin: Origin::Typed }),
         (None, Some(other)) => {

@@ -6,5 +6,5 @@ mod model;
 pub mod wire;
 
 pub use field::{Field, Spec, Stand};
-pub use inputs::{Checked, Inputs, Known, MotorCurrent, Origin};
-pub use model::{Choices, Job, Way};
+pub use inputs::{Checked, Inputs, Known, Levels, MotorCurrent, Origin};
+pub use model::{Choices, Job, Sets, Way};

@@ -70,6 +70,29 @@ impl Way {
     }
 }
 
+/// Parallel sets of conductors that may be asked for: 1 to [`Sets::LIMIT`], never anything else.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Sets(u8);
+
+impl Sets {
+    /// Most parallel sets that can be asked for.
+    pub const LIMIT: u8 = 4;
+    /// One set: an ordinary lead.
+    pub const ONE: Self = Self(1);
+
+    /// A number of sets, or `None` outside 1 to [`Self::LIMIT`].
+    #[must_use]
+    pub fn new(sets: u8) -> Option<Self> {
+        (1..=Self::LIMIT).contains(&sets).then_some(Self(sets))
+    }
+
+    /// The number.
+    #[must_use]
+    pub fn get(self) -> u8 {
+        self.0
+    }
+}
+
 /// What is chosen rather than measured; `None` until the user chooses, and the assumed choice stands in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Choices {
@@ -84,12 +107,12 @@ pub struct Choices {
     /// True where the terminals at both ends are marked 75 °C. Assumed: not marked.
     pub terminals_marked_75: Option<bool>,
     /// Most parallel sets of conductors. Assumed: 1.
-    pub most_sets: Option<u8>,
+    pub most_sets: Option<Sets>,
 }
 
 impl Choices {
     /// Most parallel sets that can be asked for.
-    pub const SETS_LIMIT: u8 = 4;
+    pub const SETS_LIMIT: u8 = Sets::LIMIT;
 
     /// Where the motor works.
     #[must_use]
@@ -119,7 +142,7 @@ impl Choices {
     /// Most parallel sets, 1 to [`Self::SETS_LIMIT`].
     #[must_use]
     pub fn most_sets(&self) -> u8 {
-        self.most_sets.unwrap_or(1)
+        self.most_sets.unwrap_or(Sets::ONE).get()
     }
 }
 

@@ -2,6 +2,7 @@
 
 use crate::error::OutsideRange;
 use crate::quantity::{ElectricCurrent, Power, amperes, in_horsepower};
+pub use crate::standards::motor_current::RatedVoltage;
 use crate::standards::motor_current::{Row, TABLE};
 use serde::{Deserialize, Serialize};
 
@@ -13,19 +14,6 @@ pub enum MotorKind {
     Submersible,
     /// On the surface.
     Surface,
-}
-
-/// The rated voltage of a motor, and the column of table 430.250 that goes with it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum RatedVoltage {
-    /// 200 V motors.
-    V200,
-    /// 208 V motors.
-    V208,
-    /// 230 V motors, on 220 to 240 V systems.
-    V230,
-    /// 460 V motors, on 440 to 480 V systems.
-    V460,
 }
 
 /// Full-load current of a three-phase induction motor by its rated power.
@@ -49,19 +37,30 @@ pub enum RatedVoltage {
 /// # Ok::<(), wellwright_core::error::OutsideRange>(())
 /// ```
 pub fn table_current(power: Power, voltage: RatedVoltage) -> Result<ElectricCurrent, OutsideRange> {
-    let (least, most) = (TABLE[0].hp, TABLE[TABLE.len() - 1].hp);
-    let hp = rated_horsepower(power);
-    let column = |row: &Row| match voltage {
-        RatedVoltage::V200 => row.v200,
-        RatedVoltage::V208 => row.v208,
-        RatedVoltage::V230 => row.v230,
-        RatedVoltage::V460 => row.v460,
-    };
-    let hp = OutsideRange::check("power", hp, least, most)?;
-    let above = TABLE.partition_point(|row| row.hp < hp).clamp(1, TABLE.len() - 1);
-    let (low, high) = (&TABLE[above - 1], &TABLE[above]);
-    let share = (hp - low.hp) / (high.hp - low.hp);
-    Ok(amperes(column(low) + share * (column(high) - column(low))))
+    let (low, high) = table_rows(power)?;
+    let (least, most) = (low.amperes(voltage), high.amperes(voltage));
+    if low.hp == high.hp {
+        return Ok(amperes(least));
+    }
+    let share = (in_horsepower(power) - low.hp) / (high.hp - low.hp);
+    Ok(amperes(least + share * (most - least)))
+}
+
+/// The rows of table 430.250 that a rated power lies between; on a row, that row twice.
+///
+/// # Units
+/// `power` rated shaft power.
+/// # Range
+/// 0.5 to 200 hp.
+/// # Errors
+/// [`OutsideRange`] names `power` (hp).
+/// # Source
+/// [nec-2023-430.250].
+pub fn table_rows(power: Power) -> Result<(Row, Row), OutsideRange> {
+    let hp = OutsideRange::check("power", rated_horsepower(power), TABLE[0].hp, TABLE[TABLE.len() - 1].hp)?;
+    let above = TABLE.partition_point(|row| row.hp < hp).min(TABLE.len() - 1);
+    let high = TABLE[above];
+    Ok(if high.hp == hp { (high, high) } else { (TABLE[above.saturating_sub(1)], high) })
 }
 
 /// The current that sizes the conductors: the larger of nameplate and table.

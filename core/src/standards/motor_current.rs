@@ -15,6 +15,32 @@ pub struct Row {
     pub v460: f64,
 }
 
+/// The rated voltage of a motor, and the column of table 430.250 that goes with it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RatedVoltage {
+    /// 200 V motors.
+    V200,
+    /// 208 V motors.
+    V208,
+    /// 230 V motors, on 220 to 240 V systems.
+    V230,
+    /// 460 V motors, on 440 to 480 V systems.
+    V460,
+}
+
+impl Row {
+    /// Amperes at a rated voltage.
+    #[must_use]
+    pub fn amperes(&self, voltage: RatedVoltage) -> f64 {
+        match voltage {
+            RatedVoltage::V200 => self.v200,
+            RatedVoltage::V208 => self.v208,
+            RatedVoltage::V230 => self.v230,
+            RatedVoltage::V460 => self.v460,
+        }
+    }
+}
+
 const fn row(hp: f64, v200: f64, v208: f64, v230: f64, v460: f64) -> Row {
     Row { hp, v200, v208, v230, v460 }
 }

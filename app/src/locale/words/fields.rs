@@ -46,6 +46,10 @@ pub fn rating(rating: Rating) -> Text {
 pub const ENGLISH: Fields = Fields {
     label: |field| match field {
         Field::PumpSetting => "Pump setting",
+        Field::StaticLevel => "Static level",
+        Field::Drawdown => "Drawdown",
+        Field::WellDepth => "Well depth",
+        Field::MinimumSubmergence => "Least water above the pump",
         Field::SurfaceRun => "Surface run",
         Field::MotorPower => "Motor power",
         Field::NameplateAmps230 => "Nameplate amps, 230\u{a0}V",
@@ -62,6 +66,10 @@ pub const ENGLISH: Fields = Fields {
     },
     hint: |field| match field {
         Field::PumpSetting => "depth of the pump",
+        Field::StaticLevel => "water with the pump at rest",
+        Field::Drawdown => "how far it falls while pumping",
+        Field::WellDepth => "to its bottom",
+        Field::MinimumSubmergence => "while it runs",
         Field::SurfaceRun => "drive to well head",
         Field::MotorPower => "rated, from the nameplate",
         Field::Ambient => "along the lead",
@@ -111,6 +119,10 @@ pub const ENGLISH: Fields = Fields {
 pub const SPANISH: Fields = Fields {
     label: |field| match field {
         Field::PumpSetting => "Profundidad de la bomba",
+        Field::StaticLevel => "Nivel estático",
+        Field::Drawdown => "Abatimiento",
+        Field::WellDepth => "Profundidad del pozo",
+        Field::MinimumSubmergence => "Sumergencia mínima",
         Field::SurfaceRun => "Tramo en superficie",
         Field::MotorPower => "Potencia del motor",
         Field::NameplateAmps230 => "Amperes de placa, 230\u{a0}V",
@@ -127,6 +139,10 @@ pub const SPANISH: Fields = Fields {
     },
     hint: |field| match field {
         Field::PumpSetting => "desde el terreno",
+        Field::StaticLevel => "agua con la bomba parada",
+        Field::Drawdown => "cuánto baja al bombear",
+        Field::WellDepth => "hasta el fondo",
+        Field::MinimumSubmergence => "agua sobre la bomba al bombear",
         Field::SurfaceRun => "del variador al brocal",
         Field::MotorPower => "nominal, de la placa",
         Field::Ambient => "a lo largo del cable",

@@ -9,6 +9,7 @@ pub mod list;
 pub mod picture;
 pub mod say;
 pub mod tables;
+pub mod working;
 
 /// A phrase without gaps.
 pub type Text = &'static str;
@@ -31,6 +32,8 @@ pub struct Words {
     pub cautions: cautions::Cautions,
     /// Errors and findings.
     pub say: say::Say,
+    /// The working behind an answer.
+    pub working: working::Working,
     /// The gallery of parts.
     pub gallery: gallery::Gallery,
 }
@@ -45,6 +48,7 @@ pub static ENGLISH: Words = Words {
     tables: tables::ENGLISH,
     cautions: cautions::ENGLISH,
     say: say::ENGLISH,
+    working: working::ENGLISH,
     gallery: gallery::ENGLISH,
 };
 
@@ -58,5 +62,6 @@ pub static SPANISH: Words = Words {
     tables: tables::SPANISH,
     cautions: cautions::SPANISH,
     say: say::SPANISH,
+    working: working::SPANISH,
     gallery: gallery::SPANISH,
 };

@@ -72,6 +72,9 @@ pub struct Tables {
     pub sources: Text,
     pub code_edition: Text,
     pub not_a_permit: Text,
+    pub ready: Text,
+    pub drop_share: Text,
+    pub nothing_yet: Text,
 }
 
 /// US English.
@@ -134,6 +137,9 @@ pub const ENGLISH: Tables = Tables {
     sources: "Sources",
     code_edition: "Tables: NEC (NFPA 70), 2023 edition: chapter 9 tables 8 and 9, 310.16, 310.15, 250.122, 240.6, 430.250. Check them against the edition adopted at the site.",
     not_a_permit: "Not a permit, not a design by a licensed engineer. The equipment’s manual and marking win over this sheet.",
+    ready: "ready",
+    drop_share: "Drop, share of what is sent",
+    nothing_yet: "Nothing to print yet: figures are missing.",
 };
 
 /// Spanish.
@@ -196,4 +202,7 @@ pub const SPANISH: Tables = Tables {
     sources: "Fuentes",
     code_edition: "Tablas: NEC (NFPA 70), edición 2023: capítulo 9 tablas 8 y 9, 310.16, 310.15, 250.122, 240.6, 430.250. Compárelas con la edición vigente en el sitio; en México rige la NOM-001-SEDE.",
     not_a_permit: "No es un permiso ni un proyecto firmado por ingeniero. El manual y el marcado del equipo mandan sobre esta hoja.",
+    ready: "listos",
+    drop_share: "Caída, parte de lo enviado",
+    nothing_yet: "Aún no hay qué imprimir: faltan datos.",
 };

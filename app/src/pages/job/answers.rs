@@ -1,59 +1,54 @@
 //! The answer above the picture; on a phone it stays pinned at the top.
 
-use super::headline::{Says, headline};
+use super::chapter::page_of;
+use super::headline::{Headline, headline, sentence};
+use super::page_href;
+use crate::locale::words;
+use crate::parts::announcer::Announcer;
+use crate::parts::big_answer::{BigAnswer, Says};
+use crate::state::Open;
 use leptos::prelude::*;
-use wellwright_core::evaluate::{Basis, Evaluation};
-use wellwright_core::quantity::UnitSystem;
+use wellwright_core::evaluate::Basis;
+use wellwright_core::job::Field;
 
 /// The answer.
 #[component]
 pub fn Answers(
-    /// The evaluation.
-    answer: Memo<Evaluation>,
-    /// Units.
-    system: Signal<UnitSystem>,
+    /// The open job.
+    open: Open,
+    /// The job's id, for links to its pages.
+    id: StoredValue<String>,
     /// What is counted in.
     basis: Signal<Basis>,
 ) -> impl IntoView {
-    let says = Memo::new(move |_| answer.with(|answer| headline(answer, system.get(), basis.get())));
-    let [saving, low, high, even] = [
-        Memo::new(move |_| says.with(|says| says.saving.clone())),
-        Memo::new(move |_| says.with(|says| says.ways[0].clone())),
-        Memo::new(move |_| says.with(|says| says.ways[1].clone())),
-        Memo::new(move |_| says.with(|says| says.even.clone())),
-    ];
+    let says = Memo::new(move |_| open.answer.with(|answer| headline(answer, open.system.get(), basis.get())));
+    let part = move |pick: fn(&Headline) -> &Says| Memo::new(move |_| says.with(|says| pick(says).clone()));
+    let said = Memo::new(move |_| open.answer.with(|answer| sentence(answer, open.system.get(), basis.get())));
     view! {
-        <dl class="answers" aria-live="polite" aria-atomic="true">
-            <div class="first"><Figure says=saving swatch="" /></div>
-            <div class="way"><Figure says=high swatch="w480" /></div>
-            <div class="way"><Figure says=low swatch="w240" /></div>
-            <div class="even"><Figure says=even swatch="" /></div>
+        <dl class="answers">
+            <div class="first">
+                <BigAnswer says=part(|says| &says.saving) />
+                <WaitsFor open=open id=id />
+            </div>
+            <div class="way"><BigAnswer says=part(|says| &says.ways[1]) swatch="w480" /></div>
+            <div class="way"><BigAnswer says=part(|says| &says.ways[0]) swatch="w240" /></div>
+            <div class="even"><BigAnswer says=part(|says| &says.even) /></div>
         </dl>
+        <Announcer text=said />
     }
 }
 
-/// One figure with its words.
+/// Figures that are waited for, each a link to the page where it is entered.
 #[component]
-fn Figure(
-    /// What it says.
-    says: Memo<Says>,
-    /// Class of the way's line, or nothing.
-    swatch: &'static str,
-) -> impl IntoView {
-    let line = (!swatch.is_empty()).then(|| {
-        view! {
-            <svg class="swatch" viewBox="0 0 30 10" aria-hidden="true"><path class=format!("{swatch} run") d="M0 5h30" /></svg>
-        }
+fn WaitsFor(open: Open, id: StoredValue<String>) -> impl IntoView {
+    let fields = Memo::new(move |_| {
+        open.answer.with(|answer| match answer.here {
+            Some(_) => Vec::new(),
+            None => answer.errors.iter().map(|error| error.field()).collect::<Vec<Field>>(),
+        })
     });
-    let long = move || says.with(|says| says.figure.contains('.').then_some(""));
-    view! {
-        <dt>{line}<span>{move || says.with(|says| says.title.clone())}</span></dt>
-        <dd>
-            <span class="figure" data-long=long>
-                {move || says.with(|says| says.figure.clone())}
-                <span class="unit">{move || says.with(|says| says.unit)}</span>
-            </span>
-            <p>{move || says.with(|says| says.note.clone())}</p>
-        </dd>
-    }
+    let link = move |field: Field| {
+        view! { <a href=page_href(id, page_of(field))>{(words().fields.label)(field)}</a> }
+    };
+    view! { <dd class="waits">{move || fields.get().into_iter().map(link).collect_view()}</dd> }
 }

@@ -1,23 +1,11 @@
 //! What the answer says, in words and figures: pure, from the evaluation.
 
 use crate::locale::{self, depth, money, money_alike, percent, words};
-use wellwright_core::cable::lead::Governs;
+use crate::parts::big_answer::Says;
+use wellwright_core::cable::lead::{Conductor, Governs};
 use wellwright_core::evaluate::{Basis, Evaluation, Here, Saving, WayHere};
 use wellwright_core::job::Way;
 use wellwright_core::quantity::{Money, UnitSystem, in_feet};
-
-/// A figure with the words above and beneath it.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct Says {
-    /// Above.
-    pub title: String,
-    /// The figure.
-    pub figure: String,
-    /// The unit, in grey.
-    pub unit: &'static str,
-    /// Beneath.
-    pub note: String,
-}
 
 /// The whole answer.
 #[derive(Debug, Clone, PartialEq)]
@@ -40,7 +28,7 @@ pub fn headline(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Headli
         saving: match (here, saving) {
             (Some(here), Some(saving)) => saved(here, saving, system, basis, decimals),
             (Some(_), None) => plain(words().answer.no_saving, words().answer.no_size),
-            (None, _) => waiting(answer),
+            (None, _) => waiting(),
         },
         ways: Way::ALL.map(|way| match here {
             Some(here) => here.way(way).map_or_else(
@@ -57,10 +45,26 @@ fn plain(title: &str, note: &str) -> Says {
     Says { title: title.to_owned(), figure: "–".to_owned(), unit: "", note: note.to_owned() }
 }
 
-/// Without an answer: the figures that are waited for.
-fn waiting(answer: &Evaluation) -> Says {
-    let fields: Vec<&str> = answer.errors.iter().map(|error| (words().fields.label)(error.field())).collect();
-    Says { title: words().answer.waiting_for.to_owned(), figure: "–".to_owned(), unit: "", note: fields.join(", ") }
+/// Without an answer: the figures that are waited for are listed by the page.
+fn waiting() -> Says {
+    plain(words().answer.waiting_for, "")
+}
+
+/// The saving in a sentence, for who hears it; what is waited for where there is none.
+#[must_use]
+pub fn sentence(answer: &Evaluation, system: UnitSystem, basis: Basis) -> String {
+    let saving = answer.here.as_ref().and_then(|here| Some((here.depth, here.saving.as_ref()?.on(basis))));
+    match saving {
+        Some((at, amount)) => {
+            let way = if amount.0 < 0.0 { Way::V240 } else { Way::V480 };
+            (words().say.saving_now)(way, &money(amount.size(), 0), &depth(at, system).text())
+        }
+        None if answer.errors.is_empty() => words().answer.no_size.to_owned(),
+        None => {
+            let fields: Vec<&str> = answer.errors.iter().map(|error| (words().fields.label)(error.field())).collect();
+            format!("{} {}", words().answer.waiting_for, fields.join(", "))
+        }
+    }
 }
 
 /// Decimals with which the two costs and their difference add up.
@@ -110,7 +114,7 @@ fn saved(here: &Here, saving: &Saving, system: UnitSystem, basis: Basis, decimal
 }
 
 fn way_says(way: Way, lead: &WayHere, basis: Basis, decimals: usize) -> Says {
-    let size = (words().answer.three_of)(&locale::conductor(lead.run.run.conductor));
+    let size = phases(lead.run.run.conductor);
     let drop = (words().answer.drop_of)(&percent(lead.drop_share, 1).text());
     Says {
         title: (words().answer.way)(way).to_owned(),
@@ -118,6 +122,31 @@ fn way_says(way: Way, lead: &WayHere, basis: Basis, decimals: usize) -> Says {
         unit: "",
         note: format!("{size}, {drop}"),
     }
+}
+
+/// A way's conductors in a few words.
+#[must_use]
+pub fn size_line(lead: Option<&WayHere>) -> String {
+    lead.map_or_else(|| words().answer.no_size.to_owned(), |lead| phases(lead.run.run.conductor))
+}
+
+/// The net saving in a few words.
+#[must_use]
+pub fn cost_line(saving: Option<&Saving>) -> String {
+    saving.map_or_else(
+        || words().answer.no_saving.to_owned(),
+        |saving| {
+            let way = if saving.net.0 < 0.0 { Way::V240 } else { Way::V480 };
+            (words().answer.saved)(way, &money(saving.net.size(), 0))
+        },
+    )
+}
+
+/// Phase conductors as they are ordered: three of a size, or sets of it.
+#[must_use]
+pub fn phases(conductor: Conductor) -> String {
+    let text = locale::conductor(conductor);
+    if conductor.sets > 1 { text } else { (words().answer.three_of)(&text) }
 }
 
 /// Why a lead has its size.
@@ -170,6 +199,8 @@ mod tests {
         assert_eq!(says.ways[0].note, "3\u{a0}×\u{a0}6\u{a0}AWG, drop 4.6\u{a0}%");
         assert_eq!(says.ways[1].figure, "$1,709");
         assert_eq!((says.even.figure.as_str(), says.even.unit), ("426", "ft"));
+        let said = sentence(&answer, UnitSystem::Us, Basis::Installed);
+        assert_eq!(said, "At 620\u{a0}ft, 480\u{a0}V saves $546.");
         let cable = headline(&answer, UnitSystem::Si, Basis::Cable);
         assert_eq!(cable.saving.figure, "$1,446");
         assert_eq!(cable.saving.note, "72.9\u{a0}kg of metal not bought");
@@ -178,7 +209,9 @@ mod tests {
     #[test]
     fn without_figures_it_says_what_is_waited_for() {
         let says = headline(&evaluate(&Job::default()), UnitSystem::Us, Basis::Installed);
-        assert_eq!(says.saving.note, "Pump setting, Motor power");
+        assert_eq!(says.saving.title, "Waiting for");
         assert_eq!(says.saving.figure, "–");
+        let said = sentence(&evaluate(&Job::default()), UnitSystem::Us, Basis::Installed);
+        assert_eq!(said, "Waiting for Pump setting, Motor power");
     }
 }

@@ -2,7 +2,7 @@
 
 use super::WireError;
 use crate::cable::reactance::Build;
-use crate::job::{Choices, Field, Job};
+use crate::job::{Choices, Field, Job, Sets};
 use crate::pump::motor::MotorKind;
 use crate::quantity::{Entry, Unit, UnitSystem};
 use crate::standards::ampacity::Rating;
@@ -37,6 +37,10 @@ type Figure = Option<Entry>;
 #[serde(deny_unknown_fields, default)]
 struct SiteV1 {
     pump_setting: Figure,
+    static_level: Figure,
+    drawdown: Figure,
+    well_depth: Figure,
+    minimum_submergence: Figure,
     surface_run: Figure,
     ambient: Figure,
 }
@@ -78,6 +82,10 @@ impl JobV1 {
     fn slot(&mut self, field: Field) -> &mut Figure {
         match field {
             Field::PumpSetting => &mut self.site.pump_setting,
+            Field::StaticLevel => &mut self.site.static_level,
+            Field::Drawdown => &mut self.site.drawdown,
+            Field::WellDepth => &mut self.site.well_depth,
+            Field::MinimumSubmergence => &mut self.site.minimum_submergence,
             Field::SurfaceRun => &mut self.site.surface_run,
             Field::Ambient => &mut self.site.ambient,
             Field::MotorPower => &mut self.motor.power,
@@ -117,12 +125,7 @@ pub(super) fn read(value: &Value) -> Result<Job, WireError> {
     }
     let mut file: JobV1 = serde_path_to_error::deserialize(value)
         .map_err(|error| WireError::BadField { path: error.path().to_string(), detail: error.inner().to_string() })?;
-    if let Some(sets) = file.cable.most_sets
-        && !(1..=Choices::SETS_LIMIT).contains(&sets)
-    {
-        let detail = format!("{sets} is not 1 to {}", Choices::SETS_LIMIT);
-        return Err(WireError::BadField { path: "cable.most_sets".into(), detail });
-    }
+    let most_sets = file.cable.most_sets.map(sets).transpose()?;
     let mut job = Job::default();
     job.name = std::mem::take(&mut file.name);
     job.note = std::mem::take(&mut file.note);
@@ -134,12 +137,19 @@ pub(super) fn read(value: &Value) -> Result<Job, WireError> {
         build: file.cable.build,
         insulation: file.cable.insulation,
         terminals_marked_75: file.cable.terminals_marked_75,
-        most_sets: file.cable.most_sets,
+        most_sets,
     };
     for field in Field::ALL {
         job.set(field, file.slot(field).take());
     }
     Ok(job)
+}
+
+fn sets(given: u8) -> Result<Sets, WireError> {
+    Sets::new(given).ok_or_else(|| WireError::BadField {
+        path: "cable.most_sets".into(),
+        detail: format!("{given} is not 1 to {}", Sets::LIMIT),
+    })
 }
 
 pub(super) fn write(job: &Job) -> Value {
@@ -151,7 +161,7 @@ pub(super) fn write(job: &Job) -> Value {
     file.cable.build = job.choices.build;
     file.cable.insulation = job.choices.insulation;
     file.cable.terminals_marked_75 = job.choices.terminals_marked_75;
-    file.cable.most_sets = job.choices.most_sets;
+    file.cable.most_sets = job.choices.most_sets.map(Sets::get);
     for field in Field::ALL {
         *file.slot(field) = job.get(field).filter(|entry| entry.value.is_finite());
     }
@@ -189,7 +199,7 @@ pub(super) fn schema() -> Value {
     );
     add("cable.insulation", words(&[json!("60 degC"), json!("75 degC"), json!("90 degC")]));
     add("cable.terminals_marked_75", json!({"type": ["boolean", "null"]}));
-    add("cable.most_sets", json!({"type": ["integer", "null"], "minimum": 1, "maximum": Choices::SETS_LIMIT}));
+    add("cable.most_sets", json!({"type": ["integer", "null"], "minimum": 1, "maximum": Sets::LIMIT}));
     add("prices.source", json!({"type": "string"}));
     let mut properties = json!({
         "schema": {"const": 1},

@@ -1,0 +1,104 @@
+//! Cable: the lead from the drive down to the motor.
+
+use super::{Desk, Heading, grids};
+use crate::locale::{depth, rating, words};
+use crate::parts::caution::CautionBoxes;
+use crate::parts::choice::ChoiceField;
+use crate::parts::quantity_field::QuantityField;
+use crate::parts::switch::Switch;
+use crate::parts::table::Table;
+use crate::routes::Page;
+use crate::state::{Choice, Edit};
+use leptos::prelude::*;
+use wellwright_core::cable::reactance::Build;
+use wellwright_core::job::{Choices, Field, Sets};
+use wellwright_core::standards::ampacity::Rating;
+use wellwright_core::standards::conductor::Metal;
+
+/// The inputs of the page.
+#[component]
+pub fn Inputs(
+    /// What the pages share.
+    desk: Desk,
+) -> impl IntoView {
+    let open = desk.open;
+    view! {
+        <Heading page=Page::Cable desk=desk />
+        <QuantityField field=Field::SurfaceRun open=open />
+        <QuantityField field=Field::AllowedDrop open=open />
+        <QuantityField field=Field::Ambient open=open />
+        <Make desk=desk />
+        <CautionBoxes cautions=words().cautions.cable.to_vec() />
+    }
+}
+
+/// How the lead is made.
+#[component]
+fn Make(desk: Desk) -> impl IntoView {
+    let open = desk.open;
+    let words = &words().fields;
+    let usual = Choices::default();
+    let sets: Vec<_> = (1..=Sets::LIMIT).filter_map(Sets::new).map(|sets| (sets, (words.sets)(sets.get()))).collect();
+    let builds = [Build::PlasticConduit, Build::FlatJacketed, Build::Twisted, Build::SteelConduit];
+    view! {
+        <Switch
+            label=words.terminals_label
+            hint=words.terminals_hint
+            id="cable.terminals_marked_75"
+            assumed=usual.terminals_marked_75()
+            value=desk.chosen(|choices| choices.terminals_marked_75)
+            on_set=Callback::new(move |marked| open.edit.run(Edit::Choice(Choice::Terminals(Some(marked)))))
+        />
+        <ChoiceField
+            label=words.insulation_label
+            id="cable.insulation"
+            options=[Rating::C60, Rating::C75, Rating::C90].map(|kind| (kind, rating(kind))).to_vec()
+            assumed=usual.insulation()
+            value=desk.chosen(|choices| choices.insulation)
+            on_choose=desk.choose(Choice::Insulation)
+        />
+        <ChoiceField
+            label=words.build_label
+            id="cable.build"
+            options=builds.map(|build| (build, (words.build)(build))).to_vec()
+            assumed=usual.build()
+            value=desk.chosen(|choices| choices.build)
+            on_choose=desk.choose(Choice::Build)
+        />
+        <ChoiceField
+            label=words.metal_label
+            id="cable.metal"
+            options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.metal)(metal))).to_vec()
+            assumed=usual.metal()
+            value=desk.chosen(|choices| choices.metal)
+            on_choose=desk.choose(Choice::Metal)
+        />
+        <ChoiceField
+            label=words.sets_label
+            id="cable.most_sets"
+            options=sets
+            assumed=Sets::ONE
+            value=desk.chosen(|choices| choices.most_sets)
+            on_choose=desk.choose(Choice::Sets)
+        />
+    }
+}
+
+/// Both leads at the job's depth.
+#[component]
+pub fn Below(
+    /// What the pages share.
+    desk: Desk,
+) -> impl IntoView {
+    let open = desk.open;
+    let tables = &words().tables;
+    let here = Memo::new(move |_| open.answer.with(|answer| grids::here(answer, open.system.get())));
+    let lead = move || {
+        open.answer.with(|answer| {
+            let here = answer.here.as_ref()?;
+            let [lead, order] = [here.lead, here.order].map(|length| depth(length, open.system.get()).text());
+            Some((tables.lead)(&lead, &order))
+        })
+    };
+    view! { <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here /> }
+}

@@ -1,0 +1,106 @@
+//! Which page a figure and a finding belong to, and how each page stands.
+
+use super::headline::{cost_line, size_line};
+use crate::locale::{self, shown, words};
+use crate::parts::stations::{Standing, Station};
+use crate::routes::Page;
+use wellwright_core::evaluate::Evaluation;
+use wellwright_core::finding::{Finding, Severity};
+use wellwright_core::job::{Field, Way};
+use wellwright_core::quantity::{Entry, UnitSystem, in_amperes};
+
+/// The page where a figure is entered.
+#[must_use]
+pub fn page_of(field: Field) -> Page {
+    match field {
+        Field::MotorPower
+        | Field::NameplateAmps230
+        | Field::NameplateAmps460
+        | Field::MotorPowerFactor
+        | Field::MotorEfficiency => Page::Pump,
+        Field::DeviceAmps => Page::Power,
+        Field::SurfaceRun | Field::Ambient | Field::AllowedDrop => Page::Cable,
+        Field::CableFixed | Field::CableMetal | Field::ExtraEquipment => Page::Cost,
+        _ => Page::Water,
+    }
+}
+
+/// The page that a finding is about.
+fn page_of_finding(finding: &Finding) -> Page {
+    match finding {
+        Finding::CableNoSize { .. } | Finding::AluminumInWell | Finding::GroundWireGrew { .. } => Page::Cable,
+        Finding::BeyondUsual { field, .. } => page_of(*field),
+        _ => Page::Water,
+    }
+}
+
+/// How each page stands and what it answers.
+#[must_use]
+pub fn stations(answer: &Evaluation, system: UnitSystem) -> [Station; 7] {
+    Page::ALL.map(|page| {
+        let stop = |finding: &Finding| finding.severity() == Severity::Stop && page_of_finding(finding) == page;
+        let wrong = answer.errors.iter().any(|error| page_of(error.field()) == page);
+        let says = says(page, answer, system);
+        if answer.findings.iter().any(stop) {
+            let word = (words().answer.severity)(Severity::Stop);
+            Station { standing: Standing::Stop, says: says.unwrap_or_else(|| word.to_owned()) }
+        } else if wrong || says.is_none() {
+            Station { standing: Standing::Open, says: words().answer.missing.to_owned() }
+        } else {
+            Station { standing: Standing::Done, says: says.unwrap_or_default() }
+        }
+    })
+}
+
+/// A page's answer in a few words; `None` while a figure for it is missing.
+fn says(page: Page, answer: &Evaluation, system: UnitSystem) -> Option<String> {
+    let inputs = &answer.inputs;
+    let here = answer.here.as_ref();
+    let amps = |amps| shown(in_amperes(amps), 1, locale::unit_name(wellwright_core::quantity::Unit::Ampere)).text();
+    match page {
+        Page::Water => inputs.pump_setting.as_ref().ok().map(|depth| locale::depth(depth.value, system).text()),
+        Page::Pump => inputs.motor_power.as_ref().ok().map(|power| locale::power(power.value, system).text()),
+        Page::Power => inputs.device.as_ref().ok().map(|device| {
+            locale::entry_text(Entry::new(in_amperes(device.value), wellwright_core::quantity::Unit::Ampere), system)
+        }),
+        Page::Cable => here.map(|here| size_line(here.way(Way::V480))),
+        Page::Cost => here.map(|here| cost_line(here.saving.as_ref())),
+        Page::Startup => {
+            let current = inputs.motor_current[Way::V480 as usize].as_ref().ok()?;
+            Some(amps(current.nameplate.map_or(current.table, |known| known.value)))
+        }
+        Page::Papers => here.map(|_| words().tables.ready.to_owned()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::platform::storage::demo_jobs;
+    use wellwright_core::evaluate::evaluate;
+    use wellwright_core::job::Job;
+
+    #[test]
+    fn every_station_of_a_whole_job_is_done_and_says_something() {
+        let stations = stations(&evaluate(&demo_jobs().remove(0)), UnitSystem::Us);
+        let said: Vec<&str> = stations.iter().map(|station| station.says.as_str()).collect();
+        assert!(stations.iter().all(|station| station.standing == Standing::Done), "{stations:?}");
+        assert_eq!(said[..3], ["620\u{a0}ft", "7.5\u{a0}hp", "60\u{a0}A"]);
+        assert_eq!(said[3..5], ["3\u{a0}×\u{a0}12\u{a0}AWG", "$546 by 480\u{a0}V"]);
+    }
+
+    #[test]
+    fn an_empty_job_waits_for_depth_and_motor() {
+        let stations = stations(&evaluate(&Job::default()), UnitSystem::Us);
+        assert!(stations.iter().all(|station| station.standing == Standing::Open), "{stations:?}");
+    }
+
+    #[test]
+    fn a_stop_stands_at_its_page() {
+        let mut job = demo_jobs().remove(0);
+        job.choices.metal = Some(wellwright_core::standards::conductor::Metal::Aluminum);
+        let stations = stations(&evaluate(&job), UnitSystem::Us);
+        assert_eq!(stations[Page::Cable as usize].standing, Standing::Stop);
+        assert_eq!(stations[Page::Water as usize].standing, Standing::Done);
+    }
+}

@@ -1,0 +1,25 @@
+//! What is unwise or unsafe, gravest first.
+
+use crate::locale::{finding_text, words};
+use crate::parts::verdict::{Level, Verdict};
+use crate::state::Open;
+use leptos::prelude::*;
+use wellwright_core::finding::Finding;
+
+/// The findings of a job.
+#[component]
+pub fn Findings(
+    /// The open job.
+    open: Open,
+) -> impl IntoView {
+    let found = Memo::new(move |_| open.answer.with(|answer| answer.findings.clone()));
+    let row = move |finding: Finding| {
+        let reason = finding_text(&finding, open.system.get());
+        view! { <li><Verdict level=Level::Found(finding.severity()) reason=reason /></li> }
+    };
+    view! {
+        <ul class="findings" aria-label=words().answer.findings aria-live="polite">
+            {move || found.get().into_iter().map(row).collect_view()}
+        </ul>
+    }
+}

@@ -1,0 +1,39 @@
+//! Pump: the motor down the hole.
+
+use super::{Desk, Heading};
+use crate::locale::words;
+use crate::parts::caution::CautionBoxes;
+use crate::parts::choice::ChoiceField;
+use crate::parts::quantity_field::QuantityField;
+use crate::routes::Page;
+use crate::state::Choice;
+use leptos::prelude::*;
+use wellwright_core::job::{Choices, Field};
+use wellwright_core::pump::motor::MotorKind;
+
+/// The inputs of the page.
+#[component]
+pub fn Inputs(
+    /// What the pages share.
+    desk: Desk,
+) -> impl IntoView {
+    let open = desk.open;
+    let words = words();
+    view! {
+        <Heading page=Page::Pump desk=desk />
+        <QuantityField field=Field::MotorPower open=open />
+        <ChoiceField
+            label=words.fields.motor_kind_label
+            id="motor.kind"
+            options=[MotorKind::Submersible, MotorKind::Surface].map(|kind| (kind, (words.fields.motor_kind)(kind))).to_vec()
+            assumed=Choices::default().motor_kind()
+            value=desk.chosen(|choices| choices.motor_kind)
+            on_choose=desk.choose(Choice::MotorKind)
+        />
+        <QuantityField field=Field::NameplateAmps230 open=open />
+        <QuantityField field=Field::NameplateAmps460 open=open />
+        <QuantityField field=Field::MotorPowerFactor open=open />
+        <QuantityField field=Field::MotorEfficiency open=open />
+        <CautionBoxes cautions=words.cautions.pump.to_vec() />
+    }
+}

@@ -1,0 +1,236 @@
+//! A table: figures with their units, sorted by any column, copied for a spreadsheet.
+
+use super::icon::Icon;
+use crate::locale::{Shown, words};
+use crate::platform::clipboard;
+use crate::state::app;
+use leptos::prelude::*;
+
+/// A cell.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Cell {
+    /// Words.
+    Words(String),
+    /// A figure with its unit.
+    Figure(Shown),
+}
+
+impl Cell {
+    /// A cell of words.
+    pub fn words(text: impl Into<String>) -> Self {
+        Self::Words(text.into())
+    }
+
+    fn text(&self) -> String {
+        match self {
+            Self::Words(text) => text.clone(),
+            Self::Figure(shown) => shown.text(),
+        }
+    }
+}
+
+/// What a table holds. The first column names its rows.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Grid {
+    /// Names of the columns.
+    pub columns: Vec<&'static str>,
+    /// Rows of as many cells.
+    pub rows: Vec<Vec<Cell>>,
+}
+
+/// By which column rows are sorted, and whether downward.
+type Order = Option<(usize, bool)>;
+
+/// A table with its title; nothing where there is nothing to show.
+#[component]
+pub fn Table(
+    /// Its title.
+    title: &'static str,
+    /// A line beneath the title.
+    #[prop(optional, into)]
+    hint: Signal<String>,
+    /// What it holds.
+    grid: Memo<Option<Grid>>,
+    /// Whether its rows can be sorted.
+    #[prop(default = false)]
+    sorts: bool,
+) -> impl IntoView {
+    let order = RwSignal::new(None::<(usize, bool)>);
+    let sorted = Memo::new(move |_| grid.with(|grid| grid.as_ref().map(|grid| in_order(grid, order.get()))));
+    let columns =
+        Memo::new(move |_| grid.with(|grid| grid.as_ref().map(|grid| grid.columns.clone()).unwrap_or_default()));
+    let app = app();
+    let copy = move |_| {
+        let text = sorted.with_untracked(|grid| grid.as_ref().map(for_spreadsheet)).unwrap_or_default();
+        clipboard::copy(&text, move |done| {
+            app.tell(if done { words().frame.copied } else { words().frame.not_copied }.to_owned());
+        });
+    };
+    view! {
+        <Show when=move || grid.with(Option::is_some)>
+            <section class="table">
+                <div class="head">
+                    <h3>{title}</h3>
+                    <button class="btn quiet" aria-label=(words().frame.copy_table)(title) on:click=copy>{words().frame.copy}</button>
+                </div>
+                <p class="note">{move || hint.get()}</p>
+                <div class="scroll" tabindex="0" role="group" aria-label=title>
+                    <table>
+                        <thead><tr>{move || columns.get().into_iter().enumerate().map(|(place, name)| {
+                            head(place, name, sorts, order)
+                        }).collect_view()}</tr></thead>
+                        <tbody>{move || sorted.get().map(|grid| grid.rows.into_iter().map(row).collect_view())}</tbody>
+                    </table>
+                </div>
+            </section>
+        </Show>
+    }
+}
+
+fn head(place: usize, name: &'static str, sorts: bool, order: RwSignal<Order>) -> AnyView {
+    if name.is_empty() {
+        return view! { <td></td> }.into_any();
+    }
+    if !sorts {
+        return view! { <th scope="col">{name}</th> }.into_any();
+    }
+    let now = move || order.get().filter(|(column, _)| *column == place).map(|(_, down)| down);
+    let said = move || now().map(|down| if down { "descending" } else { "ascending" });
+    view! {
+        <th scope="col" aria-sort=said>
+            <button class="sort" title=(words().frame.sort_by)(name) on:click=move |_| order.update(|order| *order = next(*order, place))>
+                {name}
+                {move || now().map(|down| view! { <Icon name=if down { "down" } else { "up" } /> })}
+            </button>
+        </th>
+    }
+    .into_any()
+}
+
+/// Upward first, then downward, then as it was.
+fn next(order: Order, place: usize) -> Order {
+    match order {
+        Some((column, false)) if column == place => Some((place, true)),
+        Some((column, true)) if column == place => None,
+        _ => Some((place, false)),
+    }
+}
+
+fn row(cells: Vec<Cell>) -> impl IntoView {
+    let cell = |(place, cell): (usize, Cell)| match (place, cell) {
+        (0, cell) => view! { <th scope="row">{cell.text()}</th> }.into_any(),
+        (_, Cell::Words(text)) => view! { <td class="words">{text}</td> }.into_any(),
+        (_, cell) => view! { <td>{cell.text()}</td> }.into_any(),
+    };
+    view! { <tr>{cells.into_iter().enumerate().map(cell).collect_view()}</tr> }
+}
+
+fn in_order(grid: &Grid, order: Order) -> Grid {
+    let mut grid = grid.clone();
+    if let Some((column, down)) = order {
+        grid.rows.sort_by(|a, b| {
+            let order = match (a.get(column), b.get(column)) {
+                (Some(Cell::Figure(a)), Some(Cell::Figure(b))) => a.value.total_cmp(&b.value),
+                (a, b) => a.map(Cell::text).cmp(&b.map(Cell::text)),
+            };
+            if down { order.reverse() } else { order }
+        });
+    }
+    grid
+}
+
+/// The table as text parted by tabs. Units go to the names of columns or rows, so that figures stay figures.
+fn for_spreadsheet(grid: &Grid) -> String {
+    let column_units: Vec<&str> = (0..grid.columns.len()).map(|column| unit_of(cells_of(grid, column))).collect();
+    let names = grid.columns.iter().zip(&column_units).map(|(name, unit)| with_unit(name, unit));
+    let mut lines = vec![names.collect::<Vec<_>>().join("\t")];
+    for row in &grid.rows {
+        let row_unit = if column_units.iter().all(|unit| unit.is_empty()) { unit_of(row.iter()) } else { "" };
+        let cells = row.iter().enumerate().map(|(column, cell)| match cell {
+            Cell::Words(text) if column == 0 => with_unit(&guarded(text), row_unit),
+            Cell::Words(text) => guarded(text),
+            Cell::Figure(shown) if column_units[column].is_empty() && row_unit.is_empty() => shown.text(),
+            Cell::Figure(shown) => shown.plain(),
+        });
+        lines.push(cells.collect::<Vec<_>>().join("\t"));
+    }
+    lines.join("\n")
+}
+
+fn cells_of(grid: &Grid, column: usize) -> impl Iterator<Item = &Cell> {
+    grid.rows.iter().filter_map(move |row| row.get(column))
+}
+
+/// The unit that all figures share; empty where they do not, or where there are none.
+fn unit_of<'a>(cells: impl Iterator<Item = &'a Cell>) -> &'a str {
+    let mut found = "";
+    for cell in cells {
+        if let Cell::Figure(shown) = cell {
+            if !found.is_empty() && found != shown.measure() {
+                return "";
+            }
+            found = shown.measure();
+        }
+    }
+    found
+}
+
+fn with_unit(name: &str, unit: &str) -> String {
+    if unit.is_empty() { name.to_owned() } else { format!("{name} ({unit})") }
+}
+
+/// Words that a spreadsheet takes neither for a formula nor for two cells.
+fn guarded(text: &str) -> String {
+    let flat: String = text.chars().map(|letter| if letter.is_control() { ' ' } else { letter }).collect();
+    if flat.starts_with(['=', '+', '-', '@']) { format!("'{flat}") } else { flat }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::locale::shown;
+
+    fn figure(value: f64, unit: &'static str) -> Cell {
+        Cell::Figure(shown(value, 1, unit))
+    }
+
+    fn grid() -> Grid {
+        Grid {
+            columns: vec!["Way", "From", "Note"],
+            rows: vec![
+                vec![Cell::words("b"), figure(1200.0, "ft"), Cell::words("=SUM(A1)")],
+                vec![Cell::words("a"), figure(-3.0, "ft"), Cell::words("x\ty")],
+            ],
+        }
+    }
+
+    #[test]
+    fn rows_sort_by_value_up_then_down_then_as_they_were() {
+        let first = |order| in_order(&grid(), order).rows[0][0].text();
+        assert_eq!(first(Some((1, false))), "a");
+        assert_eq!(first(Some((1, true))), "b");
+        assert_eq!(first(Some((0, false))), "a");
+        assert_eq!(first(None), "b");
+        assert_eq!(next(None, 1), Some((1, false)));
+        assert_eq!(next(Some((1, false)), 1), Some((1, true)));
+        assert_eq!(next(Some((1, true)), 1), None);
+        assert_eq!(next(Some((1, true)), 2), Some((2, false)));
+    }
+
+    #[test]
+    fn a_copy_holds_plain_figures_and_no_formula() {
+        assert_eq!(for_spreadsheet(&grid()), "Way\tFrom (ft)\tNote\nb\t1200.0\t'=SUM(A1)\na\t-3.0\tx y");
+    }
+
+    #[test]
+    fn where_each_row_has_its_unit_the_row_names_it() {
+        let grid = Grid {
+            columns: vec!["Figure", "480", "240"],
+            rows: vec![
+                vec![Cell::words("Drop"), figure(21.1, "V"), figure(11.0, "V")],
+                vec![Cell::words("Metal"), figure(9.0, "lb"), Cell::words("–")],
+            ],
+        };
+        assert_eq!(for_spreadsheet(&grid), "Figure\t480\t240\nDrop (V)\t21.1\t11.0\nMetal (lb)\t9.0\t–");
+    }
+}

@@ -1,0 +1,212 @@
+//! The working of the lead: motor current, ampacity, drop.
+
+use super::math::{Math, Symbol, formula};
+use super::working::{DEPTH, LEAD, Limit, Name, SETS, Sheet, Working, current, length};
+use crate::cable::conductor::table_resistance;
+use crate::cable::drop::drop_parts;
+use crate::cable::lead::{Conductor, Demands, impedance};
+use crate::cable::reactance::{Build, reactance};
+use crate::evaluate::{Evaluation, WayHere};
+use crate::job::{Field, Known, Origin, Way};
+use crate::pump::motor::table_rows;
+use crate::quantity::{
+    ElectricCurrent, ElectricPotential, OhmsPerLength, Unit, in_horsepower, in_ohms_per_kilofoot, in_volts,
+};
+use crate::standards::ambient::{ambient_factor, bundle_factor};
+use crate::standards::ampacity::table_310_16;
+
+const CURRENT: Symbol = Symbol::plain("I");
+const TABLE: Symbol = Symbol::of("I", "t");
+const NAMEPLATE: Symbol = Symbol::of("I", "n");
+const OTHER: Symbol = Symbol::of("I", "m");
+const RATED: Symbol = Symbol::of("V", "n");
+const RATED_OTHER: Symbol = Symbol::of("V", "m");
+const POWER: Symbol = Symbol::plain("P");
+const POWERS: [Symbol; 2] = [Symbol::of("P", "1"), Symbol::of("P", "2")];
+const CURRENTS: [Symbol; 2] = [Symbol::of("I", "1"), Symbol::of("I", "2")];
+
+pub(super) fn motor_current(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Option<Working> {
+    let found = evaluation.inputs.motor_current[way as usize].as_ref().ok()?;
+    let power = evaluation.inputs.motor_power.as_ref().ok()?;
+    sheet.put(POWER, Name::MotorPower, (in_horsepower(power.value), Unit::Horsepower), power.origin);
+    let (low, high) = table_rows(power.value).ok()?;
+    let amperes = [low, high].map(|row| (row.amperes(way.rated()), Unit::Ampere));
+    if low.hp == high.hp {
+        sheet.put(TABLE, Name::TableCurrent, amperes[0], Origin::Table);
+    } else {
+        for (symbol, row) in POWERS.into_iter().zip([low, high]) {
+            sheet.put(symbol, Name::TablePower, (row.hp, Unit::Horsepower), Origin::Table);
+        }
+        for (symbol, amperes) in CURRENTS.into_iter().zip(amperes) {
+            sheet.put(symbol, Name::TableCurrent, amperes, Origin::Table);
+        }
+        let share = Math::Fraction(formula![POWER, "−", POWERS[0]], formula![POWERS[1], "−", POWERS[0]]);
+        let between = formula![CURRENTS[0], "+", share, "·", "(", CURRENTS[1], "−", CURRENTS[0], ")"];
+        sheet.step(TABLE, between, current(found.table));
+    }
+    let sizing = match found.nameplate {
+        None => formula![TABLE],
+        Some(nameplate) => {
+            put_nameplate(evaluation, way, nameplate, &mut sheet)?;
+            formula![Math::Max(formula![TABLE], formula![NAMEPLATE])]
+        }
+    };
+    let result = sheet.step(CURRENT, sizing, current(found.sizing));
+    Some(sheet.done(result, &["nec-2023-430.250", "nec-2023-430.6", "practice"]))
+}
+
+/// The nameplate at the voltage of the way, worked out from the other voltage where only that was entered.
+fn put_nameplate(
+    evaluation: &Evaluation,
+    way: Way,
+    nameplate: Known<ElectricCurrent>,
+    sheet: &mut Sheet,
+) -> Option<()> {
+    if nameplate.origin != Origin::WorkedOut {
+        sheet.put(NAMEPLATE, Name::NameplateCurrent, current(nameplate.value), nameplate.origin);
+        return Some(());
+    }
+    let other = way.other();
+    let typed = evaluation.inputs.motor_current[other as usize].as_ref().ok()?.nameplate?;
+    sheet.put(OTHER, Name::OtherNameplateCurrent, current(typed.value), typed.origin);
+    sheet.put(RATED, Name::RatedVoltage, (way.rated_volts(), Unit::Volt), Origin::Definition);
+    sheet.put(RATED_OTHER, Name::OtherRatedVoltage, (other.rated_volts(), Unit::Volt), Origin::Definition);
+    let formula = formula![OTHER, "·", Math::Fraction(formula![RATED_OTHER], formula![RATED])];
+    sheet.step(NAMEPLATE, formula, current(nameplate.value));
+    Some(())
+}
+
+const REQUIRED: Symbol = Symbol::of("I", "r");
+const AMPACITY: Symbol = Symbol::of("I", "z");
+const INSULATION: Symbol = Symbol::of("I", "i");
+const TERMINAL: Symbol = Symbol::of("I", "e");
+const AMBIENT: Symbol = Symbol::of("T", "a");
+const AMBIENT_FACTOR: Symbol = Symbol::of("F", "a");
+const BUNDLE_FACTOR: Symbol = Symbol::of("F", "b");
+
+/// The lead of a way at the job's depth, and what its choice depended on.
+fn lead_here(evaluation: &Evaluation, way: Way) -> Option<(&WayHere, &Demands)> {
+    let lead = evaluation.here.as_ref()?.way(way)?;
+    Some((lead, &evaluation.sweep.as_ref()?.way(way).demands))
+}
+
+pub(super) fn ampacity(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Option<Working> {
+    let (lead, demands) = lead_here(evaluation, way)?;
+    let (run, setting) = (lead.run.run, demands.setting);
+    let Conductor { sets, size } = run.conductor;
+    let column = |rating| table_310_16(size, setting.metal, rating);
+    let ambient = evaluation.inputs.ambient.as_ref().ok()?;
+    sheet.put(CURRENT, Name::MotorCurrent, current(demands.load.current), Origin::WorkedOut);
+    let required = sheet.step(REQUIRED, formula![1.25, "·", CURRENT], current(demands.required));
+    let amperes = |value: f64| (value, Unit::Ampere);
+    sheet.put(INSULATION, Name::InsulationAmpacity, amperes(column(setting.insulation)?), Origin::Table);
+    sheet.put(TERMINAL, Name::TerminalAmpacity, amperes(column(setting.terminals)?), Origin::Table);
+    sheet.put(AMBIENT, Name::Ambient, (ambient.value.0, Unit::DegreeCelsius), ambient.origin);
+    let factor = ambient_factor(setting.ambient, setting.insulation)?;
+    sheet.put(AMBIENT_FACTOR, Name::AmbientFactor, (factor, Unit::One), Origin::Table);
+    let mut by_insulation = formula![INSULATION, "·", AMBIENT_FACTOR];
+    let mut sources = vec!["nec-2023-310.16", "nec-2023-310.15b", "nec-2023-110.14c", "nec-2023-430.22"];
+    if sets > 1 {
+        let bundle = bundle_factor(3 * usize::from(sets));
+        sheet.put(BUNDLE_FACTOR, Name::BundleFactor, (bundle, Unit::One), Origin::Table);
+        sheet.put(SETS, Name::ParallelSets, (f64::from(sets), Unit::One), Origin::WorkedOut);
+        by_insulation.extend(formula!["·", BUNDLE_FACTOR]);
+        sources.push("nec-2023-310.15c");
+    }
+    let mut formula = formula![Math::Min(by_insulation, formula![TERMINAL])];
+    if sets > 1 {
+        formula.extend(formula!["·", SETS]);
+    }
+    let result = sheet.step(AMPACITY, formula, current(run.ampacity));
+    let limit = Limit { actual: result, limit: required, holds: run.ampacity >= demands.required };
+    Some(Working { limit: Some(limit), ..sheet.done(result, &sources) })
+}
+
+const RESISTANCE: Symbol = Symbol::plain("R");
+const REACTANCE: Symbol = Symbol::plain("X");
+const ONE_RESISTANCE: Symbol = Symbol::of("R", "1");
+const ONE_REACTANCE: Symbol = Symbol::of("X", "1");
+const COS: Symbol = Symbol::plain("cos φ");
+const SIN: Symbol = Symbol::plain("sin φ");
+const FACTOR: Symbol = Symbol::plain("k");
+const SENDING: Symbol = Symbol::plain("V");
+const ALONG: Symbol = Symbol::plain("a");
+const ACROSS: Symbol = Symbol::plain("b");
+const DROP: Symbol = Symbol::plain("ΔV");
+const SHARE: Symbol = Symbol::plain("d");
+const ALLOWED: Symbol = Symbol::of("d", "max");
+
+pub(super) fn drop(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Option<Working> {
+    let (lead, demands) = lead_here(evaluation, way)?;
+    let load = demands.load;
+    let here = evaluation.here.as_ref()?;
+    let (r, x) = impedance(lead.run.run.conductor, demands.setting.metal, demands.build);
+    let parts = drop_parts(load, r, x, here.lead).ok()?;
+    let inputs = &evaluation.inputs;
+    let cos = inputs.power_factor.as_ref().ok()?;
+
+    sheet.put(SENDING, Name::SendingVoltage, volts(load.sending), Origin::Definition);
+    sheet.put(CURRENT, Name::MotorCurrent, current(load.current), Origin::WorkedOut);
+    sheet.put(COS, Name::PowerFactor, (cos.value, Unit::One), cos.origin);
+    sheet.put(FACTOR, Name::PhaseFactor, (load.phases.factor(), Unit::One), Origin::Definition);
+    sheet.put(DEPTH, Name::PumpSetting, length(here.depth), inputs.origin(Field::PumpSetting));
+    let surface = inputs.surface_run.as_ref().ok()?;
+    sheet.lead(here.depth, surface.value, surface.origin);
+    put_impedance(lead.run.run.conductor, demands, &mut sheet);
+    let sine = Math::Root(formula![1.0, "−", Math::Power(formula![COS], 2)]);
+    sheet.step(SIN, vec![sine], ((1.0 - cos.value * cos.value).sqrt(), Unit::One));
+    let over = |inside: Vec<Math>| {
+        let product = [formula![FACTOR, "·", CURRENT, "·", LEAD, "·", "("], inside, formula![")"]].concat();
+        vec![Math::Fraction(product, formula![1000.0])]
+    };
+    sheet.step(ALONG, over(formula![RESISTANCE, "·", COS, "+", REACTANCE, "·", SIN]), volts(parts.along));
+    sheet.step(ACROSS, over(formula![REACTANCE, "·", COS, "−", RESISTANCE, "·", SIN]), volts(parts.across));
+    let received = Math::Root(formula![Math::Power(formula![SENDING], 2), "−", Math::Power(formula![ACROSS], 2)]);
+    let result = sheet.step(DROP, formula![SENDING, "+", ALONG, "−", received], volts(lead.drop));
+    let share = formula![Math::Fraction(formula![DROP], formula![SENDING]), "·", 100.0];
+    let share = sheet.step(SHARE, share, (100.0 * lead.drop_share, Unit::Percent));
+
+    let allowed = inputs.allowed_drop.as_ref().ok()?;
+    let percent = (100.0 * allowed.value, Unit::Percent);
+    sheet.put(ALLOWED, Name::AllowedDrop, percent, allowed.origin);
+    let limit = Limit {
+        actual: share,
+        limit: sheet.shown(percent.0, percent.1),
+        holds: lead.drop_share <= allowed.value * (1.0 + 1e-9),
+    };
+    let mut sources = vec!["nec-2023-ch9-t8", "ieee-141-1993", "practice"];
+    sources.insert(1, reactance_source(demands.build));
+    Some(Working { more: vec![share], limit: Some(limit), ..sheet.done(result, &sources) })
+}
+
+/// Resistance and reactance, of all sets together where there are several.
+fn put_impedance(conductor: Conductor, demands: &Demands, sheet: &mut Sheet) {
+    let Conductor { sets, size } = conductor;
+    let ohms = |value: OhmsPerLength| (in_ohms_per_kilofoot(value), Unit::OhmPerKilofoot);
+    let one = (table_resistance(size, demands.setting.metal), reactance(size, demands.build));
+    let worked = match demands.build {
+        Build::PlasticConduit | Build::SteelConduit => Origin::Table,
+        Build::FlatJacketed | Build::Twisted => Origin::WorkedOut,
+    };
+    let symbols = if sets > 1 { (ONE_RESISTANCE, ONE_REACTANCE) } else { (RESISTANCE, REACTANCE) };
+    sheet.put(symbols.0, Name::Resistance, ohms(one.0), Origin::Table);
+    sheet.put(symbols.1, Name::Reactance, ohms(one.1), worked);
+    if sets > 1 {
+        let (r, x) = impedance(conductor, demands.setting.metal, demands.build);
+        sheet.put(SETS, Name::ParallelSets, (f64::from(sets), Unit::One), Origin::WorkedOut);
+        let shared = |one: Symbol| vec![Math::Fraction(formula![one], formula![SETS])];
+        sheet.step(RESISTANCE, shared(ONE_RESISTANCE), ohms(r));
+        sheet.step(REACTANCE, shared(ONE_REACTANCE), ohms(x));
+    }
+}
+
+fn reactance_source(build: Build) -> &'static str {
+    match build {
+        Build::PlasticConduit | Build::SteelConduit => "nec-2023-ch9-t9",
+        Build::FlatJacketed | Build::Twisted => "grainger-stevenson-1994",
+    }
+}
+
+fn volts(potential: ElectricPotential) -> (f64, Unit) {
+    (in_volts(potential), Unit::Volt)
+}

@@ -1,0 +1,3 @@
+//! The water in the well.
+
+pub mod level;
