@@ -37,9 +37,9 @@ impl Facts {
             surface: answer.inputs.surface_run.as_ref().ok().map(|known| known.value),
             power: answer.inputs.motor_power.as_ref().ok().map(|known| known.value),
             lead: way.map(|way| (way.run.run.conductor, way.run.run.ground)),
-            static_level: None,
-            pumping_level: None,
-            well_depth: None,
+            static_level: answer.water.static_level,
+            pumping_level: answer.water.pumping_level,
+            well_depth: answer.water.well_depth,
         }
     }
 

@@ -11,7 +11,7 @@ use super::spec::{Picture, View, picture};
 use crate::locale::money;
 use crate::platform::storage::demo_jobs;
 use wellwright_core::evaluate::{Basis, Evaluation, evaluate};
-use wellwright_core::job::{Field, Job, Way};
+use wellwright_core::job::{Field, Job, Sets, Way};
 use wellwright_core::quantity::{Entry, Money, Unit, UnitSystem, feet};
 
 /// Light, sun, and light for those who set their letters to 200 %.
@@ -28,7 +28,7 @@ fn job(horsepower: Option<f64>, depth: Option<f64>, sets: u8) -> Job {
     }
     job.set(Field::MotorPower, horsepower.map(|value| Entry::new(value, Unit::Horsepower)));
     job.set(Field::PumpSetting, depth.map(|value| Entry::new(value, Unit::Foot)));
-    job.choices.most_sets = Some(sets);
+    job.choices.most_sets = Sets::new(sets);
     job
 }
 

@@ -16,17 +16,19 @@ use crate::locale::{Decimals, Language, depth, speak, words};
 use crate::platform::storage::demo_jobs;
 use plotters::prelude::{IntoDrawingArea, SVGBackend};
 use wellwright_core::evaluate::{Basis, evaluate};
-use wellwright_core::quantity::{Length, UnitSystem, feet, in_feet};
+use wellwright_core::job::Field;
+use wellwright_core::quantity::{Entry, Length, Unit, UnitSystem, feet, in_feet};
 
 /// A well: pump, level at rest, level at work, bottom; in feet, not known below zero.
 fn facts(depth: f64, rest: f64, work: f64, bottom: f64) -> Facts {
     let known = |value: f64| (value >= 0.0).then(|| feet(value));
+    let demo = Facts::of(&evaluate(&demo_jobs().remove(0)));
     Facts {
         depth: known(depth),
         static_level: known(rest),
         pumping_level: known(work),
         well_depth: known(bottom),
-        ..Facts::of(&evaluate(&demo_jobs().remove(0)))
+        ..demo
     }
 }
 
@@ -251,6 +253,23 @@ fn a_well_that_goes_on_below_the_scale_is_broken_and_a_near_bottom_shown() {
     assert!(has(&drawn(&broken), "f-sheet"));
     let said = words_of(&broken, &desk(&broken).0).words;
     assert!(said.iter().any(|word| word.text == "bottom 1,500\u{a0}ft"), "{said:?}");
+}
+
+#[test]
+fn the_facts_are_those_of_the_job() {
+    let mut job = demo_jobs().remove(0);
+    let entered = [(Field::StaticLevel, 412.0), (Field::Drawdown, 86.0), (Field::WellDepth, 760.0)];
+    for (field, value) in entered {
+        job.set(field, Some(Entry::new(value, Unit::Foot)));
+    }
+    let found = Facts::of(&evaluate(&job));
+    let feet = [found.static_level, found.pumping_level, found.well_depth].map(|depth| in_feet(depth.unwrap()).round());
+    assert_eq!(feet, [412.0, 498.0, 760.0]);
+    for (field, _) in entered {
+        job.set(field, None);
+    }
+    let found = Facts::of(&evaluate(&job));
+    assert_eq!([found.static_level, found.pumping_level, found.well_depth], [None; 3]);
 }
 
 #[test]
