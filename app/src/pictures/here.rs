@@ -11,9 +11,11 @@ use wellwright_core::quantity::{Length, Money, UnitSystem};
 
 /// Distances of the dimension line from the depth line, best first; others where a step lies there.
 const DIMENSION_OFF: [f64; 5] = [26.0, 32.0, 38.0, 44.0, 20.0];
-/// Half the height of the flag, and the length of its tip.
+/// Least half of the flag's height, and the length of its tip.
 const FLAG_HALF: f64 = 14.0;
 const FLAG_TIP: f64 = 9.0;
+/// From the flag to a cost.
+const FLAG_CLEAR: f64 = 12.0;
 
 /// A way's cost at the depth.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -43,7 +45,7 @@ fn cost(way: &WayHere, basis: Basis) -> Money {
     }
 }
 
-/// Draws the depth line and the flag at its right end.
+/// Draws the depth line and its flag.
 pub fn write_flag(
     board: &mut Board,
     marks: &mut Vec<Mark>,
@@ -56,26 +58,45 @@ pub fn write_flag(
     let y = grid.scale.y(at);
     let hand = Hand { tint: Tint::OnAct, ..Hand::BOLD };
     let text = depth(at, system).text();
+    let half = (0.95 * board.lettering().plain).max(FLAG_HALF);
     let width = text_width(&text, board.lettering().plain, true) + 14.0;
+    let (room, corners) = flag(y, width, half, layout, spots);
+    marks.push(Mark::line(Point::new(layout.rod_right(), y), Point::new(layout.width - 4.0, y), Pen::Heavy, Tint::Act));
+    let left = corners.iter().map(|(x, _)| *x).fold(room.left, f64::min);
+    let right = corners.iter().map(|(x, _)| *x).fold(room.right, f64::max);
+    marks.push(Mark::Area { points: corners.map(|(x, y)| Point::new(x, y)).to_vec(), tint: Tint::Act });
+    let middle = Point::new((room.left + room.right) / 2.0, (room.top + room.bottom) / 2.0);
+    let label = board.label(&text, middle, Anchor::Middle, hand);
+    board.write(Label { rect: room, ..label });
+    board.keep_off(Rect { left, right, ..room });
+    // Labels stay off the line itself, which is thick.
+    board.keep_off(Rect { left: layout.rod, right: layout.width, top: y - 3.0, bottom: y + 3.0 });
+}
+
+/// The flag's room and corners: at the right end of the depth line, else at its left, else over its right end, wherever
+/// it hides no cost.
+fn flag(y: f64, width: f64, half: f64, layout: &Layout, spots: &[Spot]) -> (Rect, [(f64, f64); 5]) {
     let rightmost = spots.iter().map(|spot| spot.at.x).fold(0.0, f64::max);
     let leftmost = spots.iter().map(|spot| spot.at.x).fold(f64::INFINITY, f64::min);
     let left_place = layout.rod_right() + 24.0;
-    let fits_right = rightmost + 12.0 <= layout.width - width - FLAG_TIP;
-    let at_left = !fits_right && left_place + width + FLAG_TIP + 12.0 <= leftmost;
+    let at_right = rightmost + FLAG_CLEAR <= layout.width - width - FLAG_TIP;
+    let at_left = !at_right && left_place + width + FLAG_TIP + FLAG_CLEAR <= leftmost;
     let (left, right) = if at_left { (left_place, left_place + width) } else { (layout.width - width, layout.width) };
-    marks.push(Mark::line(Point::new(layout.rod_right(), y), Point::new(layout.width - 4.0, y), Pen::Heavy, Tint::Act));
-    let (tip, back) = if at_left { (right + FLAG_TIP, left) } else { (left - FLAG_TIP, right) };
-    let shoulder = if at_left { right } else { left };
-    // Near the ground line the flag hangs lower, off the cost axis.
-    let top = (y - FLAG_HALF).max(layout.ground - 5.0);
-    let bottom = top + 2.0 * FLAG_HALF;
-    let corners = [(tip, y), (shoulder, top), (back, top), (back, bottom), (shoulder, bottom)];
-    marks.push(Mark::Area { points: corners.map(|(x, y)| Point::new(x, y)).to_vec(), tint: Tint::Act });
-    let label = board.label(&text, Point::new((left + right) / 2.0, (top + bottom) / 2.0), Anchor::Middle, hand);
-    board.write(Label { rect: Rect { left, right, top, bottom }, ..label });
-    board.keep_off(Rect { left: tip.min(left), right: tip.max(right), top, bottom });
-    // Labels stay off the line itself, which is thick.
-    board.keep_off(Rect { left: layout.rod, right: layout.width, top: y - 3.0, bottom: y + 3.0 });
+    // Near the ground line the flag hangs lower, off the cost axis; near the end of the scale it stands higher.
+    let highest = layout.ground - 5.0;
+    if at_right || at_left {
+        let top = (y - half).min(layout.bottom + FLAG_HALF - 2.0 * half).max(highest);
+        let room = Rect { left, right, top, bottom: top + 2.0 * half };
+        let (tip, shoulder, back) =
+            if at_left { (right + FLAG_TIP, right, left) } else { (left - FLAG_TIP, left, right) };
+        let corners = [(tip, y), (shoulder, room.top), (back, room.top), (back, room.bottom), (shoulder, room.bottom)];
+        return (room, corners);
+    }
+    let over = y - FLAG_CLEAR + 2.0 - 2.0 * half;
+    let top = if over >= highest + 10.0 { over } else { y + FLAG_CLEAR - 2.0 };
+    let room = Rect { left, right, top, bottom: top + 2.0 * half };
+    let (far, near) = if top < y { (room.top, room.bottom) } else { (room.bottom, room.top) };
+    (room, [(right, y), (right, far), (left, far), (left, near), (right - FLAG_TIP, near)])
 }
 
 /// Writes the costs of both ways above the depth line, outside the pair.
@@ -123,7 +144,7 @@ pub fn write_saving(board: &mut Board, marks: &mut Vec<Mark>, spots: &[Spot], y:
         board.keep_off_line(Point::new(x, start), Point::new(x, y + beyond));
     }
     let text = money(saving, decimals(spots));
-    let hand = Hand { letters: Letters::Large, bold: true, tint: Tint::Ink };
+    let hand = saving_hand(board, &text, layout);
     let reach = if dear.at.x - cheap.at.x < 24.0 { 14.0 } else { 6.0 };
     let side = |more: f64| board.label(&text, Point::new(dear.at.x + reach + more, y), Anchor::Start, hand);
     let left = |more: f64| board.label(&text, Point::new(cheap.at.x - reach - more, y), Anchor::End, hand);
@@ -133,7 +154,10 @@ pub fn write_saving(board: &mut Board, marks: &mut Vec<Mark>, spots: &[Spot], y:
     let width = between[0].rect.right - between[0].rect.left;
     let inside = between.into_iter().skip(usize::from(width + 44.0 > dear.at.x - cheap.at.x));
     let far = [52.0, 70.0, 90.0, 120.0].map(side);
-    let taken = board.insist(near.chain(inside).chain(far).collect());
+    let apart = 2.6 * board.lettering().plain;
+    let off = [line + apart, line - apart, line + 1.5 * apart, line - 1.5 * apart, line + 2.2 * apart];
+    let off = off.map(|y| board.label(&text, Point::new(middle, y), Anchor::Middle, hand));
+    let taken = board.insist(near.chain(inside).chain(far).chain(off).collect());
     let Some(rect) = taken else { return };
     let tails = match rect {
         rect if rect.left > dear.at.x => [cheap.at.x - reach, rect.left - 4.0],
@@ -146,6 +170,13 @@ pub fn write_saving(board: &mut Board, marks: &mut Vec<Mark>, spots: &[Spot], y:
     if rect.left > dear.at.x && !layout.compact {
         board.offer([board.label(note, Point::new(rect.right + 6.0, y + 1.0), Anchor::Start, Hand::SMALL)]);
     }
+}
+
+/// The saving's lettering: large, unless it would fill a narrow picture.
+fn saving_hand(board: &Board, text: &str, layout: &Layout) -> Hand {
+    let large = Hand { letters: Letters::Large, ..Hand::BOLD };
+    let width = text_width(text, board.lettering().large, true);
+    if width <= 0.6 * (layout.width - layout.rod_right()) { large } else { Hand::BOLD }
 }
 
 /// Height of the dimension line: under the depth line and off the steps, or above it at the end of the scale.

@@ -1,7 +1,7 @@
 //! Colors, pens and lettering of the theme, read from the style sheets once per theme.
 
 use super::mark::{Lettering, Pen, Tint};
-use leptos::prelude::document;
+use leptos::prelude::{document, window};
 use plotters::style::{Color as _, RGBAColor, RGBColor};
 use wellwright_core::job::Way;
 
@@ -21,41 +21,44 @@ pub struct Ink {
 
 /// Custom properties that hold colors, in the order of [`Ink::color`].
 const COLORS: [&str; 7] = ["--ink", "--hair", "--act", "--on-act", "--sheet", "--way-240", "--way-480"];
+/// Size of the root's letters where the browser does not say.
+const ROOT: f64 = 16.0;
 /// Custom properties that hold pens, thinnest first.
 const PENS: [(&str, f64); 5] =
     [("--pen-hair", 1.0), ("--pen-thin", 1.25), ("--pen-mid", 1.75), ("--pen-heavy", 2.75), ("--pen-way", 3.0)];
 
 impl Ink {
-    /// Reads the theme in force.
+    /// Reads the theme in force; `None` until the style sheets are there.
     #[must_use]
-    pub fn read() -> Self {
-        let style = document()
-            .document_element()
-            .and_then(|root| leptos::prelude::window().get_computed_style(&root).ok().flatten());
-        let get = |name: &str| {
-            style.as_ref().and_then(|style| style.get_property_value(name).ok()).unwrap_or_default().trim().to_owned()
-        };
-        Self::from(&get)
+    pub fn read() -> Option<Self> {
+        let root = document().document_element()?;
+        let style = window().get_computed_style(&root).ok().flatten()?;
+        Self::from(&|name| style.get_property_value(name).unwrap_or_default().trim().to_owned())
     }
 
-    /// The ink whose properties a lookup gives; what is missing or can't be read has a plain default.
+    /// The ink whose properties a lookup gives: `None` without its colors; a pen or a size that is missing or can't be
+    /// read has a plain default.
     #[must_use]
-    pub fn from(get: &dyn Fn(&str) -> String) -> Self {
-        let pixels = |name: &str, default: f64| number(&get(name)).unwrap_or(default);
+    pub fn from(get: &dyn Fn(&str) -> String) -> Option<Self> {
+        let colors: Option<Vec<RGBColor>> = COLORS.iter().map(|name| color(&get(name))).collect();
+        let colors = colors?.try_into().ok()?;
+        let root = pixels(&get("font-size"), ROOT).unwrap_or(ROOT);
+        let pixels = |name: &str, default: f64| pixels(&get(name), root).unwrap_or(default);
+        let usual = Lettering::USUAL;
         let dash = get("--dash-240");
         let mut dashes = dash.split_whitespace().filter_map(number);
-        Self {
+        Some(Self {
             face: Some(get("--face")).filter(|face| !face.is_empty()).unwrap_or_else(|| "sans-serif".to_owned()),
             lettering: Lettering {
-                small: pixels("--draw-s", 13.0),
-                plain: pixels("--draw", 14.0),
-                large: pixels("--draw-l", 17.0),
+                small: pixels("--draw-s", usual.small),
+                plain: pixels("--draw", usual.plain),
+                large: pixels("--draw-l", usual.large),
             },
-            colors: COLORS.map(|name| color(&get(name)).unwrap_or(RGBColor(0, 0, 0))),
+            colors,
             hatch: pixels("--hatch", 0.5),
             pens: PENS.map(|(name, default)| pixels(name, default)),
             dash: (dashes.next().unwrap_or(11.0), dashes.next().unwrap_or(5.0)),
-        }
+        })
     }
 
     /// The color of a role.
@@ -81,6 +84,15 @@ impl Ink {
     }
 }
 
+/// A length such as `13px`, or `.8rem` of a root whose letters have this size.
+fn pixels(text: &str, root: f64) -> Option<f64> {
+    let text = text.trim();
+    match text.strip_suffix("rem") {
+        Some(letters) => letters.trim().parse::<f64>().ok().map(|letters| letters * root),
+        None => number(text),
+    }
+}
+
 /// The number at the start of a text such as `13px`.
 fn number(text: &str) -> Option<f64> {
     text.trim().trim_end_matches(|c: char| c.is_ascii_alphabetic()).parse().ok()
@@ -96,6 +108,7 @@ fn color(text: &str) -> Option<RGBColor> {
 
 #[cfg(test)]
 mod tests {
+    #![allow(clippy::unwrap_used)]
     use super::*;
 
     #[test]
@@ -105,8 +118,30 @@ mod tests {
         assert_eq!(color("#ééé"), None);
         assert_eq!(number("1.25px"), Some(1.25));
         assert_eq!(number(".55"), Some(0.55));
-        let ink = Ink::from(&|name| if name == "--dash-240" { "8 3".to_owned() } else { String::new() });
+        assert_eq!(pixels("1.25px", 16.0), Some(1.25));
+        assert_eq!(pixels(".8125rem", 32.0), Some(26.0));
+        assert_eq!(pixels("large", 16.0), None);
+        let ink = Ink::from(&|name| theme(name, "8 3")).unwrap();
         assert_eq!(ink.dash, (8.0, 3.0));
         assert_eq!(ink.face, "sans-serif");
+        assert_eq!((ink.lettering.small, ink.lettering.plain), (26.0, 14.0));
+    }
+
+    /// A theme in which every color is written, and the small lettering in letters of the root.
+    fn theme(name: &str, dash: &str) -> String {
+        match name {
+            "--dash-240" => dash,
+            "--draw-s" => ".8125rem",
+            "font-size" => "32px",
+            _ if COLORS.contains(&name) => "#1b2322",
+            _ => "",
+        }
+        .to_owned()
+    }
+
+    #[test]
+    fn without_its_colors_there_is_no_ink() {
+        assert_eq!(Ink::from(&|_| String::new()), None);
+        assert_eq!(Ink::from(&|name| if name == "--way-480" { String::new() } else { theme(name, "") }), None);
     }
 }

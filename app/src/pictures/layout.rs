@@ -1,10 +1,13 @@
 //! Where the parts of the picture stand in the room that the page gives.
 
+use super::mark::Lettering;
 use super::scale::Scale;
 use wellwright_core::quantity::Length;
 
-/// Narrower than this, the picture is drawn for a phone.
+/// Narrower than this, the picture is drawn for a phone; with larger lettering sooner.
 const COMPACT_BELOW: f64 = 640.0;
+/// Small lettering that the measures are made for.
+const USUAL: f64 = 14.0;
 
 /// Places of the parts, in pixels from the upper left corner.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -29,21 +32,28 @@ pub struct Layout {
     pub casing: f64,
     /// Left end of the cost axis.
     pub chart: f64,
+    /// How much larger the lettering is than the measures are made for; never below 1.
+    pub grown: f64,
 }
 
 impl Layout {
-    /// The layout for a size.
+    /// The layout for a size and a lettering. The room for words grows with the lettering.
     #[must_use]
-    pub fn of(width: f64, height: f64) -> Self {
-        let compact = width < COMPACT_BELOW;
+    pub fn of(width: f64, height: f64, lettering: Lettering) -> Self {
+        let small = lettering.small;
+        let grown = (small / USUAL).max(1.0);
+        let compact = width < COMPACT_BELOW * grown;
+        let more = (small - USUAL).max(0.0);
         let (rod, rod_width, off_rod, casing, ground, under) = if compact {
-            ((width * 0.3).clamp(100.0, 150.0).round(), 8.0, 38.0, 13.0, 62.0, 32.0)
+            // A depth of four figures finds room beside the casing.
+            let rod = (width * 0.3).clamp(105.0, 150.0).max(56.0 + 3.15 * small);
+            (rod.round(), 8.0, 38.0, 13.0, 62.0 + 1.6 * more, 32.0 + 1.2 * more)
         } else {
-            ((width * 0.29).clamp(232.0, 250.0).round(), 9.0, 62.0, 19.0, 86.0, 38.0)
+            ((width * 0.29).clamp(232.0, 250.0).round(), 9.0, 62.0, 19.0, 86.0 + 2.0 * more, 38.0 + 0.8 * more)
         };
-        let chart = rod + rod_width + if compact { 30.0 } else { 58.0 };
+        let (ground, chart) = (ground.round(), rod + rod_width + if compact { 30.0 } else { 58.0 });
         let bottom = (height - under).max(ground + 40.0).round();
-        Self { width, height, compact, ground, bottom, rod, rod_width, axis: rod - off_rod, casing, chart }
+        Self { width, height, compact, ground, bottom, rod, rod_width, axis: rod - off_rod, casing, chart, grown }
     }
 
     /// The depth scale down to an end.

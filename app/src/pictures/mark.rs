@@ -183,6 +183,9 @@ pub struct Lettering {
 }
 
 impl Lettering {
+    /// The lettering where the theme says nothing.
+    pub const USUAL: Self = Self { small: 13.0, plain: 14.0, large: 17.0 };
+
     /// The size of a kind.
     #[must_use]
     pub fn size(&self, letters: Letters) -> f64 {

@@ -5,26 +5,35 @@
 
 mod axis;
 mod canvas;
+mod casing;
 mod curve;
 mod draw;
+mod facts;
+mod frame;
+mod head;
 mod here;
 mod ink;
 mod labels;
 mod layout;
 mod mark;
 mod names;
+mod parts;
 mod plate;
 mod probe;
 mod scale;
 mod sizes;
 mod spec;
+mod spread;
 mod target;
+mod water;
 mod well;
 mod well_mark;
 mod well_words;
 
 #[cfg(test)]
 mod tests;
+#[cfg(test)]
+mod well_tests;
 
 pub use plate::Plate;
 pub use well_mark::WellMark;

@@ -22,11 +22,23 @@ struct Name<'a> {
     left: f64,
 }
 
+impl Name<'_> {
+    /// Leaves the note out.
+    fn drop_note(&mut self, board: &Board) {
+        self.note = "";
+        self.width = SWATCH + AFTER_SWATCH + text_width(self.text, board.lettering().small, true);
+    }
+}
+
 /// Writes both names in one row under the scale and draws their swatches.
 pub fn write(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2], layout: &Layout) {
-    let y = layout.bottom + 23.0;
+    let y = layout.bottom + 15.5 + 0.58 * board.lettering().small;
     let mut names: Vec<Name<'_>> = ways.iter().map(|line| name(board, line, layout)).collect();
     names.sort_by(|a, b| (a.left + a.width / 2.0).total_cmp(&(b.left + b.width / 2.0)));
+    let room = names.iter().map(|name| name.width).sum::<f64>() + APART;
+    if room > layout.width {
+        names.iter_mut().for_each(|name| name.drop_note(board));
+    }
     spread(&mut names, layout);
     for name in &names {
         let swatch = [Point::new(name.left, y), Point::new(name.left + SWATCH, y)];
@@ -105,7 +117,8 @@ pub fn write_ends(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2],
 }
 
 /// A text in two lines, parted at the space nearest its middle.
-fn halves(text: &str) -> Vec<&str> {
+#[must_use]
+pub fn halves(text: &str) -> Vec<&str> {
     let middle = text.len() / 2;
     match text.match_indices(' ').min_by_key(|(at, _)| at.abs_diff(middle)) {
         Some((at, _)) => vec![&text[..at], &text[at + 1..]],

@@ -1,14 +1,16 @@
 //! The plate: well, rod, target, curve and probe on one scale.
 
 use super::canvas::paint;
+use super::facts::Facts;
 use super::ink::Ink;
 use super::layout::Layout;
+use super::mark::Lettering;
 use super::probe::Probe;
 use super::scale::scale_end;
 use super::spec::{View, picture};
 use super::target::Target;
-use super::well::{Facts, Well};
-use crate::locale::{self, words};
+use super::well::Well;
+use crate::locale::words;
 use crate::state::Theme;
 use leptos::html::{Canvas, Div};
 use leptos::prelude::*;
@@ -36,31 +38,36 @@ pub fn Plate(
     let (room, canvas) = (NodeRef::<Div>::new(), NodeRef::<Canvas>::new());
     let size = RwSignal::new((0.0, 0.0));
     let held = RwSignal::new(false);
-    let ink = ink(theme);
     follow_size(room, size);
+    let ink = ink(theme, size);
     let facts = Memo::new(move |_| answer.with(Facts::of));
     let depth = Memo::new(move |_| facts.get().depth);
-    let end = scale_end_of(depth, system, held);
+    let end = scale_end_of(facts, system, held);
+    let lettering = Memo::new(move |_| ink.with(|ink| ink.as_ref().map_or(Lettering::USUAL, |ink| ink.lettering)));
     let view = Memo::new(move |_| View {
-        layout: Layout::of(size.get().0, size.get().1),
+        layout: Layout::of(size.get().0, size.get().1, lettering.get()),
         end: end.get(),
-        lettering: ink.with(|ink| ink.lettering),
+        lettering: lettering.get(),
         system: system.get(),
         basis: basis.get(),
     });
     Effect::new(move |_| {
         let (view, size) = (view.get(), size.get());
-        if let Some(canvas) = canvas.get().filter(|_| size.0 >= 1.0) {
-            answer.with(|answer| ink.with(|ink| paint(&canvas, size, &picture(answer, &view), ink)));
-        }
+        let canvas = canvas.get().filter(|_| size.0 >= 1.0);
+        ink.with(|ink| {
+            if let (Some(canvas), Some(ink)) = (canvas, ink) {
+                answer.with(|answer| paint(&canvas, size, &picture(answer, &view), ink));
+            }
+        });
     });
-    let shown = move || size.get().0 >= 1.0;
-    let alt = move || depth.get().map(|depth| (words().picture.alt)(&locale::depth(depth, system.get()).text()));
+    // Nothing is drawn before the style sheets are there.
+    let shown = Memo::new(move |_| size.get().0 >= 1.0 && ink.with(Option::is_some));
+    let compact = move || view.with(|view| view.layout.compact);
     view! {
-        <div class="plate" node_ref=room role="group" aria-label=move || alt().unwrap_or_else(|| words().picture.curve_alt.to_owned())>
+        <div class="plate" class:compact=compact node_ref=room role="group" aria-label=words().picture.plate>
             <canvas node_ref=canvas aria-hidden="true"></canvas>
-            <Show when=shown>
-                <Well facts=facts view=view />
+            <Show when=move || shown.get()>
+                <Well facts=facts view=view answer=answer />
                 <Show when=move || !view.get().crowded(depth.get())>
                     <p class="scale-note">{words().picture.depths_to_scale}</p>
                 </Show>
@@ -75,24 +82,26 @@ pub fn Plate(
 }
 
 /// End of the depth scale; it stays as it is while the target is held.
-fn scale_end_of(depth: Memo<Option<Length>>, system: Signal<UnitSystem>, held: RwSignal<bool>) -> Memo<Length> {
+fn scale_end_of(facts: Memo<Facts>, system: Signal<UnitSystem>, held: RwSignal<bool>) -> Memo<Length> {
     Memo::new(move |before: Option<&Length>| match before {
         Some(before) if held.get() => *before,
-        _ => scale_end(depth.get(), system.get()),
+        _ => scale_end(&facts.get(), system.get()),
     })
 }
 
-/// Colors and pens, read again once the theme that was chosen, the system's, or the paper's is in force.
-fn ink(theme: Signal<Theme>) -> RwSignal<Ink> {
+/// Colors and pens, read again once the theme that was chosen, the system's, or the paper's is in force, and when the
+/// size of the picture shows that style sheets came or that letters grew. The last that could be read stays.
+fn ink(theme: Signal<Theme>, size: RwSignal<(f64, f64)>) -> RwSignal<Option<Ink>> {
     let ink = RwSignal::new(Ink::read());
     let read = move || {
         let now = Ink::read();
-        if ink.with_untracked(|before| *before != now) {
+        if now.is_some() && ink.with_untracked(|before| *before != now) {
             ink.set(now);
         }
     };
     Effect::new(move |_| {
         theme.track();
+        size.track();
         // The frame after the theme is marked on the page.
         request_animation_frame(read);
     });

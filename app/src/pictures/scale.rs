@@ -1,10 +1,12 @@
 //! The depth scale that well, rod and curve share.
 
+use super::facts::Facts;
 use wellwright_core::evaluate::DEEPEST_FEET;
 use wellwright_core::quantity::{Length, UnitSystem, feet};
 
-/// Room that the scale keeps below the pump.
+/// Room that the scale keeps below the pump and below the water.
 const BELOW_PUMP: f64 = 1.15;
+const BELOW_WATER: f64 = 1.05;
 /// Ends that a scale may have, feet and meters. The last one is the deepest setting.
 const ENDS_FEET: [f64; 7] = [1000.0, 1200.0, 1500.0, 1800.0, 2000.0, 2500.0, DEEPEST_FEET];
 const ENDS_METERS: [f64; 7] = [300.0, 350.0, 400.0, 500.0, 600.0, 700.0, 800.0];
@@ -16,16 +18,19 @@ pub fn meters(value: f64) -> Length {
     feet(value / wellwright_core::quantity::METER_PER_FOOT)
 }
 
-/// The end of the scale for a pump setting: a round depth, with room below the pump.
+/// The end of the scale: a round depth with room below pump and water, one farther where that shows the well's bottom.
 #[must_use]
-pub fn scale_end(setting: Option<Length>, system: UnitSystem) -> Length {
+pub fn scale_end(facts: &Facts, system: UnitSystem) -> Length {
     let deepest = feet(DEEPEST_FEET);
-    let wanted = setting.map_or(feet(0.0), |setting| setting * BELOW_PUMP);
-    let found = match system {
-        UnitSystem::Us => ENDS_FEET.iter().map(|end| feet(*end)).find(|end| *end >= wanted),
-        UnitSystem::Si => ENDS_METERS.iter().map(|end| meters(*end)).find(|end| *end >= wanted),
+    let ends: Vec<Length> = match system {
+        UnitSystem::Us => ENDS_FEET.map(feet).to_vec(),
+        UnitSystem::Si => ENDS_METERS.map(meters).into_iter().chain([deepest]).collect(),
     };
-    found.unwrap_or(deepest)
+    let pump = facts.depth.map_or(feet(0.0), |setting| setting * BELOW_PUMP);
+    let water = facts.deepest_level().map_or(feet(0.0), |level| level * BELOW_WATER);
+    let first = ends.iter().position(|end| *end >= pump.max(water)).unwrap_or(ends.len() - 1);
+    let holds = |end: &&Length| facts.well_depth.is_none_or(|bottom| **end >= bottom);
+    *ends[first..].iter().take(2).find(holds).unwrap_or(&ends[first])
 }
 
 /// Depth to height in the picture and back.

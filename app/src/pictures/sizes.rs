@@ -103,7 +103,11 @@ fn candidates(
     // Last, in the row of the cost and beyond it.
     let beyond =
         line.into_iter().flat_map(|y| [64.0, 78.0, 92.0].map(|more| (y - 0.95 * board.lettering().plain, more)));
-    heights.into_iter().map(|y| (y, 0.0)).chain(beyond).map(outside).collect()
+    // Farther off where the line leans into tall letters; a bare size there could be taken for a figure of the rod.
+    let tall = 0.7 * board.lettering().plain;
+    let near = heights.iter().map(|y| (*y, 0.0));
+    let leaning = heights.iter().filter(|_| line.is_some() || !compact).map(|y| (*y, tall));
+    near.chain(leaning).chain(beyond).map(outside).collect()
 }
 
 /// Place of a way at a height.

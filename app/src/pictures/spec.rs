@@ -6,6 +6,8 @@ use super::here;
 use super::labels::Board;
 use super::layout::Layout;
 use super::mark::{Anchor, Dash, Hand, Label, Lettering, Mark, Pen, Point, Rect, Tint};
+use super::names::halves;
+use super::well_words::head_right;
 use super::{names, sizes};
 use crate::locale::{self, words};
 use wellwright_core::evaluate::{Basis, Evaluation, Sweep};
@@ -112,14 +114,16 @@ fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, ma
     if let Some(y) = dimension {
         here::write_saving(board, marks, &spots, y, layout);
     }
-    if !layout.compact {
+    // On a phone the sizes come first; the costs stand above the picture.
+    let narrow = layout.compact && layout.width < 400.0 * layout.grown;
+    if !narrow {
         here::write_costs(board, &spots);
     }
     rings(sweep, &grid, view, board, marks);
     names::write_ends(board, marks, &ways, view.system, layout.compact);
     let line = here.map(|here| grid.scale.y(here.depth));
     sizes::write_in_use(board, &ways, line, layout.compact);
-    if layout.compact {
+    if narrow {
         here::write_costs(board, &spots);
     }
     sizes::write_others(board, &ways, line, layout.compact);
@@ -152,24 +156,34 @@ fn cost_axis(grid: &Grid, view: &View, board: &mut Board, marks: &mut Vec<Mark>)
         let (top, bottom) = (Point::new(x, layout.ground), Point::new(x, layout.bottom));
         marks.push(Mark::Line { points: vec![top, bottom], pen: Pen::Hair, tint: Tint::Hair, dash: Dash::Guide });
         marks.push(Mark::line(top, Point::new(x, layout.ground - 7.0), Pen::Mid, Tint::Ink));
-        let label = board.label(&locale::money(tick, 0), Point::new(x, above), Anchor::Middle, Hand::SMALL);
-        board.offer([label]);
+        let label = |x: f64, anchor| board.label(&locale::money(tick, 0), Point::new(x, above), anchor, Hand::SMALL);
+        let middle = label(x, Anchor::Middle);
+        // The last one stays inside.
+        let inside = if middle.rect.right > layout.width { label(layout.width, Anchor::End) } else { middle };
+        board.offer([inside]);
     }
     let what = match view.basis {
         Basis::Cable => words.picture.axis_cable,
         Basis::Installed => words.picture.axis_installed,
     };
     let line = view.lettering.small * 1.3;
-    let (right, top) = (layout.width, above - line - 2.0);
     let both = format!("{what}, {}", words.picture.axis_broken);
-    let title = |text: &str, y: f64| board.label(text, Point::new(right, y), Anchor::End, Hand::SMALL);
-    let lines = match grid.axis.broken() {
-        true if !layout.compact => vec![title(&both, top)],
-        true => vec![title(what, top - line), title(words.picture.axis_broken, top)],
-        false => vec![title(what, top)],
-    };
-    // It may reach over the well head, which is lower.
-    for label in lines {
+    let texts: &[&str] = if grid.axis.broken() { &[&both, what] } else { &[what] };
+    let room = Rect { left: head_right(view) + 4.0, top: 0.0, right: layout.width, bottom: layout.ground };
+    let lowest = above - line - 2.0;
+    // Whole in one line or two, else without its second half, else not at all: what is counted in stands above, too.
+    let candidates: Vec<Vec<Label>> = texts
+        .iter()
+        .flat_map(|text| [vec![*text], halves(text)])
+        .map(|lines| {
+            let last = lines.len() - 1;
+            let at = |index: usize| Point::new(layout.width, lowest - line * (last - index) as f64);
+            let label = |(index, text): (usize, &&str)| board.label(text, at(index), Anchor::End, Hand::SMALL);
+            lines.iter().enumerate().map(label).collect()
+        })
+        .collect();
+    let found = candidates.into_iter().find(|lines: &Vec<Label>| lines.iter().all(|line| room.holds(&line.rect)));
+    for label in found.into_iter().flatten() {
         board.write(label);
     }
 }

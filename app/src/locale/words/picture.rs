@@ -5,7 +5,9 @@ use wellwright_core::job::Way;
 
 /// Words in and around the picture.
 pub struct Picture {
+    pub plate: Text,
     pub alt: fn(&str) -> String,
+    pub alt_unset: Text,
     pub alt_way: fn(Text, &str, &str) -> String,
     pub curve_alt: Text,
     pub curve_keys: Text,
@@ -38,7 +40,9 @@ pub struct Picture {
 
 /// US English.
 pub const ENGLISH: Picture = Picture {
+    plate: "Well and cost on one depth scale",
     alt: |depth| format!("The well drawn to scale, pump at {depth}, beside the cost of both ways"),
+    alt_unset: "The well drawn to scale, depth of the pump not given yet",
     alt_way: |way, size, cost| format!("{way}: {size}, {cost}"),
     curve_alt: "Cost against depth: depth runs down, money runs right",
     curve_keys: "Up and down arrows move from step to step",
@@ -74,7 +78,9 @@ pub const ENGLISH: Picture = Picture {
 
 /// Spanish.
 pub const SPANISH: Picture = Picture {
+    plate: "Pozo y costo en una misma escala de profundidad",
     alt: |depth| format!("El pozo dibujado a escala, bomba a {depth}, junto al costo de ambas opciones"),
+    alt_unset: "El pozo dibujado a escala, falta la profundidad de la bomba",
     alt_way: |way, size, cost| format!("{way}: {size}, {cost}"),
     curve_alt: "Costo según la profundidad: la profundidad va hacia abajo, el dinero hacia la derecha",
     curve_keys: "Las flechas arriba y abajo van de un cambio de calibre al siguiente",
