@@ -10,16 +10,24 @@ mod crates;
 mod formulas;
 #[path = "tidy/imports.rs"]
 mod imports;
+#[path = "tidy/index.rs"]
+mod index;
+#[path = "tidy/literals.rs"]
+mod literals;
 #[path = "tidy/panics.rs"]
 mod panics;
 #[path = "tidy/sizes.rs"]
 mod sizes;
 #[path = "tidy/sources.rs"]
 mod sources;
+#[path = "tidy/style.rs"]
+mod style;
 #[path = "tidy/top.rs"]
 mod top;
 #[path = "tidy/tree.rs"]
 mod tree;
+#[path = "tidy/words.rs"]
+mod words;
 
 /// Fails with every problem on a line of its own.
 fn none(problems: Vec<String>) {

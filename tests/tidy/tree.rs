@@ -53,6 +53,12 @@ pub fn rust(folder: &str) -> Vec<File> {
     files(folder).into_iter().filter(|file| file.ending() == "rs").collect()
 }
 
+/// Rust files under a folder, but those that hold nothing but tests.
+pub fn program(folder: &str) -> Vec<File> {
+    let all = rust(folder);
+    all.iter().filter(|file| !is_test_file(&file.path, &all)).cloned().collect()
+}
+
 /// The lines of a Rust file that are neither comment nor test, numbered from 1. Relies on the layout that the formatter
 /// gives: an item ends at a closing brace as far in as it begins.
 pub fn code(text: &str) -> Vec<(usize, &str)> {
@@ -77,7 +83,7 @@ pub fn code(text: &str) -> Vec<(usize, &str)> {
 }
 
 /// Rust files that hold nothing but tests: those that another file declares under `#[cfg(test)]`.
-pub fn is_test_file(path: &str, all: &[File]) -> bool {
+fn is_test_file(path: &str, all: &[File]) -> bool {
     all.iter().any(|file| {
         let (folder, name) = file.path.rsplit_once('/').unwrap_or_default();
         let folder = match name {
