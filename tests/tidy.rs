@@ -14,8 +14,12 @@ mod imports;
 mod index;
 #[path = "tidy/literals.rs"]
 mod literals;
+#[path = "tidy/locale.rs"]
+mod locale;
 #[path = "tidy/panics.rs"]
 mod panics;
+#[path = "tidy/parts.rs"]
+mod parts;
 #[path = "tidy/sizes.rs"]
 mod sizes;
 #[path = "tidy/sources.rs"]
@@ -26,6 +30,8 @@ mod style;
 mod top;
 #[path = "tidy/tree.rs"]
 mod tree;
+#[path = "tidy/unused.rs"]
+mod unused;
 #[path = "tidy/words.rs"]
 mod words;
 

@@ -175,7 +175,7 @@ fn place(source: &mut Source) {
 }
 
 /// The place after the bracket that closes the one here.
-fn past(mask: &[u8], open: usize) -> usize {
+pub fn past(mask: &[u8], open: usize) -> usize {
     let mut depth = 0_usize;
     for (at, byte) in mask.iter().enumerate().skip(open) {
         match byte {
