@@ -212,6 +212,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                 <StorageNotice />
                 <Answers desk=desk id=id />
                 <div class="picture">
+                    <Findings open=open stops=true />
                     <Plate
                         answer=open.answer
                         system=open.system
@@ -234,7 +235,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                             on_choose=Callback::new(move |chosen| basis.set(chosen))
                         />
                     </div>
-                    <Findings open=open />
+                    <Findings open=open stops=false />
                 </div>
             </section>
             <div class="below">{below}</div>

@@ -63,7 +63,8 @@ pub fn Papers(
             <p class="paper-title">{title}</p>
             <p class="note">{demo}</p>
             <p class="paper-answer">{said}</p>
-            <Findings open=open />
+            <Findings open=open stops=true />
+            <Findings open=open stops=false />
             <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here />
             <Table title=tables.costs hint=Signal::stored(tables.costs_hint.to_owned()) grid=costs />
             <Table title=tables.figures grid=figures />
