@@ -72,7 +72,7 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/pages/job/bar.rs", &["z", "y"]),
     // What the style sheets and the screen are asked for.
     ("app/src/pictures/ink.rs", &["font-size", "sans-serif"]),
-    ("app/src/pictures/plate.rs", &["(prefers-color-scheme: dark)", "print"]),
+    ("app/src/pictures/plate.rs", &["(prefers-color-scheme: dark)", "print", "beforeprint", "afterprint"]),
     ("app/src/platform/clipboard.rs", &["clipboard"]),
     // An element of MathML.
     ("app/src/parts/working/formula.rs", &["mfrac"]),
