@@ -32,6 +32,7 @@ pub struct List {
     pub not_opened: fn(&str, &str) -> String,
     pub too_large: Text,
     pub unreadable_file: Text,
+    pub nameless: Text,
 }
 
 /// US English.
@@ -70,6 +71,7 @@ pub const ENGLISH: List = List {
     not_opened: |file, why| format!("“{file}” was not opened: {why}. Nothing was changed."),
     too_large: "it is larger than any job file",
     unreadable_file: "the browser could not read it",
+    nameless: "job",
 };
 
 /// Spanish.
@@ -108,4 +110,5 @@ pub const SPANISH: List = List {
     not_opened: |file, why| format!("No se abrió «{file}»: {why}. No se cambió nada."),
     too_large: "es más grande que cualquier archivo de trabajo",
     unreadable_file: "el navegador no pudo leerlo",
+    nameless: "trabajo",
 };

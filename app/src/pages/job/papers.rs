@@ -23,7 +23,7 @@ pub fn Papers(
     let tables = &words.tables;
     let save = move |_| {
         let (name, text) = open.sheet.with_untracked(|sheet| {
-            let name = files::file_name(&sheet.job.name, "json");
+            let name = files::file_name(&sheet.job.name, words.list.nameless, "json");
             (name, format!("{:#}\n", wire::write(&sheet.job)))
         });
         if files::save(&name, "application/json", &text) {
