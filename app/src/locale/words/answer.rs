@@ -60,7 +60,7 @@ pub const ENGLISH: Answer = Answer {
     count_in: "Count in",
     cable_only: "Cable",
     with_equipment: "Cable and equipment",
-    even_at: "Break-even depth",
+    even_at: "Break-even",
     then_cheaper: |way| match way {
         Way::V240 => "deeper, 240\u{a0}V costs less",
         Way::V480 => "deeper, 480\u{a0}V costs less",
@@ -113,7 +113,7 @@ pub const SPANISH: Answer = Answer {
     count_in: "Incluir",
     cable_only: "Cable",
     with_equipment: "Cable y equipo",
-    even_at: "Profundidad de equilibrio",
+    even_at: "Equilibrio",
     then_cheaper: |way| match way {
         Way::V240 => "más abajo, 240\u{a0}V cuesta menos",
         Way::V480 => "más abajo, 480\u{a0}V cuesta menos",
