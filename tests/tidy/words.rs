@@ -25,7 +25,6 @@ const ATTRIBUTES: &[&str] = &[
     "accept",
     "autocomplete",
     "spellcheck",
-    "inputmode",
     "enterkeyhint",
     // States that have a fixed set of values.
     "aria-hidden",
