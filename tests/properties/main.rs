@@ -15,6 +15,7 @@ mod sweep;
 mod units;
 mod water;
 mod working;
+mod working_tables;
 
 use proptest::test_runner::{Config, RngSeed};
 
