@@ -1,6 +1,6 @@
 //! The gallery of parts, for those who build the page: every part in its states, at `?gallery`.
 
-use crate::locale::{shown, words};
+use crate::locale::{shown, unit_name, words};
 use crate::parts::big_answer::{BigAnswer, Says, Swatch};
 use crate::parts::caution::CautionBoxes;
 use crate::parts::choice::ChoiceField;
@@ -78,7 +78,7 @@ fn Fields(app: App) -> impl IntoView {
             <WorkedOut
                 label=words().tables.pumping_level
                 hint=words().fields.worked_out
-                shown=Signal::stored(Some(shown(471.7, 1, "ft")))
+                shown=Signal::stored(Some(shown(471.7, 1, unit_name(Unit::Foot))))
             />
         </section>
     }
@@ -157,12 +157,12 @@ fn Judged() -> impl IntoView {
 fn Shows() -> impl IntoView {
     let words = words();
     let says = Says {
-        title: (words.answer.saves_at)(Way::V480, &shown(620.0, 0, "ft").text()),
+        title: (words.answer.saves_at)(Way::V480, &shown(620.0, 0, unit_name(Unit::Foot)).text()),
         figure: crate::locale::money(wellwright_core::quantity::Money(546.0), 0),
         unit: "",
         note: words.gallery.sample.to_owned(),
     };
-    let cell = |depth: f64| Cell::Figure(shown(depth, 0, "ft"));
+    let cell = |depth: f64| Cell::Figure(shown(depth, 0, unit_name(Unit::Foot)));
     let row = |way: Way, from: f64, to: f64| vec![Cell::words((words.answer.way)(way)), cell(from), cell(to)];
     let grid = Grid {
         columns: vec![words.tables.way, words.tables.from, words.tables.to],

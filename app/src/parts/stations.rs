@@ -88,7 +88,7 @@ pub fn Dock(
         <nav class="dock" aria-label=frame.pages_label>
             {move || {
                 let (href, name) = before();
-                view! { <a class="before" href=href aria-label=(frame.back_to)(name)><Icon name="back" />{name}</a> }
+                view! { <a href=href aria-label=(frame.back_to)(name)><Icon name="back" />{name}</a> }
             }}
             <div class="middle">
                 <b aria-hidden="true">{title}</b>

@@ -100,7 +100,7 @@ fn flag(y: f64, width: f64, half: f64, layout: &Layout, spots: &[Spot]) -> (Rect
 }
 
 /// Writes the costs of both ways above the depth line, outside the pair.
-pub fn write_costs(board: &mut Board, spots: &[Spot]) {
+pub fn write_costs(board: &mut Board, spots: &[Spot], compact: bool) {
     let up = board.lettering().plain * 0.95;
     let decimals = decimals(spots);
     for (index, spot) in spots.iter().enumerate() {
@@ -116,8 +116,8 @@ pub fn write_costs(board: &mut Board, spots: &[Spot]) {
         };
         let near = [side(10.0, -up), side(6.0, -up), side(16.0, -up), side(6.0, -1.5 * up), side(3.0, -2.1 * up)];
         let far = [side(24.0, -up), side(10.0, up), side(20.0, up), side(10.0, 2.8 * up), side(10.0, 4.0 * up)];
-        let candidates = near.into_iter().chain(far);
-        board.offer(candidates);
+        // On a phone the answer above the picture has the costs: there one that finds no room at its dot is left out.
+        board.offer(near.into_iter().chain(far.into_iter().filter(|_| !compact)));
     }
 }
 

@@ -38,7 +38,9 @@ pub fn Plate(
     let (room, canvas) = (NodeRef::<Div>::new(), NodeRef::<Canvas>::new());
     let size = RwSignal::new((0.0, 0.0));
     let held = RwSignal::new(false);
-    follow_size(room, size);
+    let printing = printing();
+    follow_size(room, size, printing);
+    let paper = move |length: f64| printing.get().then(|| format!("{length}px"));
     let ink = ink(theme, size);
     let facts = Memo::new(move |_| answer.with(Facts::of));
     let depth = Memo::new(move |_| facts.get().depth);
@@ -64,7 +66,10 @@ pub fn Plate(
     let shown = Memo::new(move |_| size.get().0 >= 1.0 && ink.with(Option::is_some));
     let compact = move || view.with(|view| view.layout.compact);
     view! {
-        <div class="plate" class:compact=compact node_ref=room role="group" aria-label=words().picture.plate>
+        <div
+            class="plate"
+            style:width=move || paper(PAPER.0)
+            style:height=move || paper(PAPER.1) class:compact=compact node_ref=room role="group" aria-label=words().picture.plate>
             <canvas node_ref=canvas aria-hidden="true"></canvas>
             <Show when=move || shown.get()>
                 <Well facts=facts view=view answer=answer />
@@ -120,9 +125,25 @@ fn ink(theme: Signal<Theme>, size: RwSignal<(f64, f64)>) -> RwSignal<Option<Ink>
     ink
 }
 
-/// Keeps the size of an element in a signal.
-fn follow_size(room: NodeRef<Div>, size: RwSignal<(f64, f64)>) {
+/// Size of the picture on paper, in pixels of the page: it fits Letter and A4 between usual margins.
+const PAPER: (f64, f64) = (680.0, 470.0);
+
+/// Whether the page is being printed: then the picture has the paper's size, whatever the screen's.
+fn printing() -> RwSignal<bool> {
+    let printing = RwSignal::new(false);
+    for (event, state) in [("beforeprint", true), ("afterprint", false)] {
+        let handle = window_event_listener_untyped(event, move |_| printing.set(state));
+        on_cleanup(move || handle.remove());
+    }
+    printing
+}
+
+/// Keeps the size of an element in a signal; on paper the paper's.
+fn follow_size(room: NodeRef<Div>, size: RwSignal<(f64, f64)>, printing: RwSignal<bool>) {
     let measure = move || {
+        if printing.get_untracked() {
+            return;
+        }
         if let Some(room) = room.get_untracked() {
             let now = (f64::from(room.client_width()), f64::from(room.client_height()));
             if now != size.get_untracked() {
@@ -131,6 +152,7 @@ fn follow_size(room: NodeRef<Div>, size: RwSignal<(f64, f64)>) {
         }
     };
     let watch = Closure::<dyn FnMut()>::new(measure);
+    Effect::new(move |_| if printing.get() { size.set(PAPER) } else { measure() });
     let Ok(observer) = web_sys::ResizeObserver::new(watch.as_ref().unchecked_ref()) else { return };
     let kept = StoredValue::new_local((observer, watch));
     Effect::new(move |_| {

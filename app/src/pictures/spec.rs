@@ -117,14 +117,14 @@ fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, ma
     // On a phone the sizes come first; the costs stand above the picture.
     let narrow = layout.compact && layout.width < 400.0 * layout.grown;
     if !narrow {
-        here::write_costs(board, &spots);
+        here::write_costs(board, &spots, layout.compact);
     }
     rings(sweep, &grid, view, board, marks);
     names::write_ends(board, marks, &ways, view.system, layout.compact);
     let line = here.map(|here| grid.scale.y(here.depth));
     sizes::write_in_use(board, &ways, line, layout.compact);
     if narrow {
-        here::write_costs(board, &spots);
+        here::write_costs(board, &spots, layout.compact);
     }
     sizes::write_others(board, &ways, line, layout.compact);
     here::write_dots(marks, &spots);

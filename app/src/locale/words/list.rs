@@ -32,6 +32,7 @@ pub struct List {
     pub not_opened: fn(&str, &str) -> String,
     pub too_large: Text,
     pub unreadable_file: Text,
+    pub nameless: Text,
 }
 
 /// US English.
@@ -64,12 +65,13 @@ pub const ENGLISH: List = List {
         1 => "1 figure is missing or out of range".to_owned(),
         count => format!("{count} figures are missing or out of range"),
     },
-    open_file: "Open a job file",
+    open_file: "Open a file",
     drop_file: "or drop it here",
     opened: |name| format!("Opened “{name}”."),
     not_opened: |file, why| format!("“{file}” was not opened: {why}. Nothing was changed."),
     too_large: "it is larger than any job file",
     unreadable_file: "the browser could not read it",
+    nameless: "job",
 };
 
 /// Spanish.
@@ -102,10 +104,11 @@ pub const SPANISH: List = List {
         1 => "Falta 1 dato o está fuera de rango".to_owned(),
         count => format!("Faltan {count} datos o están fuera de rango"),
     },
-    open_file: "Abrir un archivo de trabajo",
+    open_file: "Abrir archivo",
     drop_file: "o suéltelo aquí",
     opened: |name| format!("Se abrió «{name}»."),
     not_opened: |file, why| format!("No se abrió «{file}»: {why}. No se cambió nada."),
     too_large: "es más grande que cualquier archivo de trabajo",
     unreadable_file: "el navegador no pudo leerlo",
+    nameless: "trabajo",
 };

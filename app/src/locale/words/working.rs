@@ -19,6 +19,8 @@ pub struct Working {
     pub practice: Text,
     pub nec: fn(&str) -> String,
     pub definition_only: Text,
+    pub larger: Text,
+    pub smaller: Text,
 }
 
 /// US English.
@@ -91,6 +93,8 @@ pub const ENGLISH: Working = Working {
     practice: "Common practice, no single source",
     nec: |part| format!("NEC (NFPA 70), 2023 edition, {part}"),
     definition_only: "Arithmetic on the figures of the job.",
+    larger: "max",
+    smaller: "min",
 };
 
 /// Spanish.
@@ -163,6 +167,8 @@ pub const SPANISH: Working = Working {
     practice: "Práctica común, sin fuente única",
     nec: |part| format!("NEC (NFPA 70), edición 2023, {part}"),
     definition_only: "Aritmética con los datos del trabajo.",
+    larger: "máx",
+    smaller: "mín",
 };
 
 fn volts(way: Way) -> Text {

@@ -18,7 +18,7 @@ fn amps(current: ElectricCurrent) -> Cell {
 }
 
 fn volts(potential: ElectricPotential, decimals: usize) -> Cell {
-    Cell::Figure(shown(in_volts(potential), decimals, "V"))
+    Cell::Figure(shown(in_volts(potential), decimals, unit_name(Unit::Volt)))
 }
 
 fn dollars(amount: Money) -> Cell {
@@ -58,7 +58,7 @@ pub fn here(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
         both(words.ampacity, &|lead, way| opens(amps(lead.run.run.ampacity), Topic::Ampacity(way.way))),
         both(words.drop, &|lead, way| opens(volts(lead.drop, 2), Topic::Drop(way.way))),
         both(words.drop_share, &|lead, _| Cell::Figure(percent(lead.drop_share, 2))),
-        both(words.loss, &|lead, _| Cell::Figure(shown(in_watts(lead.loss), 0, "W"))),
+        both(words.loss, &|lead, _| Cell::Figure(shown(in_watts(lead.loss), 0, unit_name(Unit::Watt)))),
         both(words.metal, &|lead, _| Cell::Figure(mass(lead.metal, system))),
         both(words.reach, &|lead, _| Cell::Figure(depth(lead.run.to, system))),
     ]))

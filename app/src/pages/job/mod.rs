@@ -164,11 +164,8 @@ fn Job(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView {
 /// Inputs, answer, picture, tables.
 #[component]
 fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView {
-    let app = app();
     let words = words();
     let Desk { open, basis, .. } = desk;
-    let theme = Signal::derive(move || app.settings.get().theme);
-    let set_depth = Callback::new(move |entry| open.edit.run(Edit::Figure(Field::PumpSetting, Some(entry))));
     let inputs = move || match here.get() {
         Page::Water => view! { <water::Inputs desk=desk /> }.into_any(),
         Page::Pump => view! { <pump::Inputs desk=desk /> }.into_any(),
@@ -212,15 +209,9 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                 <StorageNotice />
                 <Answers desk=desk id=id />
                 <div class="picture">
-                    <Plate
-                        answer=open.answer
-                        system=open.system
-                        basis=basis.into()
-                        theme=theme
-                        on_grab=open.pause
-                        on_depth=set_depth
-                    />
-                    <Nudge open=open on_depth=set_depth />
+                    <Findings open=open stops=true />
+                    <Picture desk=desk />
+                    <Nudge open=open />
                     <div class="under">
                         <p class="note">{words.picture.rod_hint}</p>
                         <Segmented
@@ -234,11 +225,31 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                             on_choose=Callback::new(move |chosen| basis.set(chosen))
                         />
                     </div>
-                    <Findings open=open />
+                    <Findings open=open stops=false />
                 </div>
             </section>
             <div class="below">{below}</div>
         </main>
+    }
+}
+
+/// The living picture of the job.
+#[component]
+fn Picture(
+    /// What the pages share.
+    desk: Desk,
+) -> impl IntoView {
+    let app = app();
+    let Desk { open, basis, .. } = desk;
+    view! {
+        <Plate
+            answer=open.answer
+            system=open.system
+            basis=basis.into()
+            theme=Signal::derive(move || app.settings.get().theme)
+            on_grab=open.pause
+            on_depth=Callback::new(move |entry| open.edit.run(Edit::Figure(Field::PumpSetting, Some(entry))))
+        />
     }
 }
 

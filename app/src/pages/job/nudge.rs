@@ -1,7 +1,7 @@
 //! The depth by two large keys, for a thumb.
 
 use crate::locale::{depth, entry_text, words};
-use crate::state::Open;
+use crate::state::{Edit, Open};
 use leptos::prelude::*;
 use wellwright_core::job::Field;
 use wellwright_core::quantity::{Entry, Length, Unit, UnitSystem};
@@ -11,8 +11,6 @@ use wellwright_core::quantity::{Entry, Length, Unit, UnitSystem};
 pub fn Nudge(
     /// The open job.
     open: Open,
-    /// Called with a new depth.
-    on_depth: Callback<Entry>,
 ) -> impl IntoView {
     let picture = &words().picture;
     let now = Memo::new(move |_| {
@@ -22,7 +20,8 @@ pub fn Nudge(
     let step = move |direction: f64| {
         if let Some(now) = now.get_untracked() {
             open.pause.run(());
-            on_depth.run(nudged(now, direction, open.system.get_untracked()));
+            let next = nudged(now, direction, open.system.get_untracked());
+            open.edit.run(Edit::Figure(Field::PumpSetting, Some(next)));
         }
     };
     let by = move || entry_text(step_of(open.system.get()), open.system.get());

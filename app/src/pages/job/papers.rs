@@ -1,6 +1,6 @@
 //! Papers: the job on a sheet, to print and to hand on.
 
-use super::{Desk, Heading, findings::Findings, grids};
+use super::{Desk, Heading, Picture, findings::Findings, grids};
 use crate::locale::{depth, entry, words};
 use crate::parts::caution::CautionBoxes;
 use crate::parts::table::Table;
@@ -23,7 +23,7 @@ pub fn Papers(
     let tables = &words.tables;
     let save = move |_| {
         let (name, text) = open.sheet.with_untracked(|sheet| {
-            let name = files::file_name(&sheet.job.name, "json");
+            let name = files::file_name(&sheet.job.name, words.list.nameless, "json");
             (name, format!("{:#}\n", wire::write(&sheet.job)))
         });
         if files::save(&name, "application/json", &text) {
@@ -63,7 +63,9 @@ pub fn Papers(
             <p class="paper-title">{title}</p>
             <p class="note">{demo}</p>
             <p class="paper-answer">{said}</p>
-            <Findings open=open />
+            <Picture desk=desk />
+            <Findings open=open stops=true />
+            <Findings open=open stops=false />
             <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here />
             <Table title=tables.costs hint=Signal::stored(tables.costs_hint.to_owned()) grid=costs />
             <Table title=tables.figures grid=figures />

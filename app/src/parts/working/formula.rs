@@ -1,6 +1,6 @@
 //! Formulas as MathML, and on one line of text.
 
-use crate::locale::measured;
+use crate::locale::{measured, words};
 use std::fmt::Write as _;
 use wellwright_core::papers::{Math, Measured, Symbol};
 use wellwright_core::quantity::Unit;
@@ -56,8 +56,8 @@ fn row(pieces: &[Math], out: &mut String) {
                 out.push_str("</mrow>");
                 let _ = write!(out, "<mn>{power}</mn></msup>");
             }
-            Math::Max(one, other) => choice("max", one, other, out),
-            Math::Min(one, other) => choice("min", one, other, out),
+            Math::Max(one, other) => choice(words().working.larger, one, other, out),
+            Math::Min(one, other) => choice(words().working.smaller, one, other, out),
         }
     }
     out.push_str("</mrow>");
@@ -129,8 +129,8 @@ fn flat(pieces: &[Math], out: &mut String) {
                 out.push_str(if whole { "" } else { ")" });
                 let _ = write!(out, "^{power}");
             }
-            Math::Max(one, other) => pair("max", one, "; ", other, out),
-            Math::Min(one, other) => pair("min", one, "; ", other, out),
+            Math::Max(one, other) => pair(words().working.larger, one, "; ", other, out),
+            Math::Min(one, other) => pair(words().working.smaller, one, "; ", other, out),
         }
     }
 }

@@ -84,7 +84,7 @@ fn body(working: Working) -> impl IntoView {
         </p>
         {verdict}
         <h3>{words.formula}</h3>
-        <div class="formulas">{working.steps.into_iter().map(step).collect_view()}</div>
+        <div>{working.steps.into_iter().map(step).collect_view()}</div>
         <h3>{words.values}</h3>
         <table class="values"><tbody>{working.values.into_iter().map(value).collect_view()}</tbody></table>
         <h3>{words.sources}</h3>
