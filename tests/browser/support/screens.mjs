@@ -21,7 +21,7 @@ export async function eachScreen(page, language, visit) {
   await page.getByRole('button', { name: app.words.close }).waitFor();
   await visit('a working');
   await page.keyboard.press('Escape');
-  await app.field(app.words.drop).fill('wide');
+  await app.field(app.words.drop).fill('?');
   await visit('a field in error');
   await page.goto(new URL('?gallery', page.url()).href);
   await page.getByRole('button', { name: app.words.newJob }).waitFor();

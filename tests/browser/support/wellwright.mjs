@@ -11,7 +11,7 @@ export class Wellwright {
   get newJobButton() { return this.page.getByRole('button', { name: this.words.newJob, exact: true }); }
   get jobs() { return this.page.getByRole('main').getByRole('heading', { level: 2 }).getByRole('link'); }
   get fileChooser() { return this.page.getByLabel(this.words.openFile); }
-  get alerts() { return this.page.getByRole('alert'); }
+  get alerts() { return this.page.getByRole('alert').filter({ hasText: /./ }); }
   job(name) { return this.page.getByRole('main').getByRole('link', { name, exact: true }); }
   row(name) {
     return this.page.getByRole('listitem').filter({ has: this.page.getByRole('link', { name, exact: true }) });
@@ -31,7 +31,8 @@ export class Wellwright {
   get messages() { return this.page.getByRole('status'); }
 
   field(label) { return this.page.getByRole('textbox', { name: label }); }
-  choice(label) { return this.page.getByRole('combobox', { name: label, exact: true }); }
+  /** A choice; behind its label may stand that it is assumed. */
+  choice(label) { return this.page.getByRole('combobox', { name: new RegExp(`^${label}( |$)`) }); }
   table(title) { return this.page.getByRole('group', { name: title, exact: true }); }
   heading(slug) {
     return this.page.getByRole('heading', { level: 2, name: this.words.pages[slugs.indexOf(slug)], exact: true });
@@ -91,7 +92,7 @@ export class Wellwright {
   /** Chooses one of a few in the menu of settings. */
   async set(group, option) {
     await this.settings.click();
-    await this.page.getByRole('group', { name: group }).getByRole('radio', { name: option }).check({ force: true });
+    await this.page.getByRole('group', { name: group }).getByRole('radio', { name: option }).click({ force: true });
   }
 
   /** Text with ordinary spaces. */
