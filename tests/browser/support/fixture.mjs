@@ -7,17 +7,17 @@ import { watch } from './watch.mjs';
 const patience = 15_000;
 
 /**
- * Call it once at the top of a test file. Its `open(t)` opens the page in a fresh context and fails the test `t` if
+ * Call it once at the top of a test file, with switches of Chromium if need be. Its `open(t)` opens the page in a fresh context and fails the test `t` if
  * anything went wrong on it. Options: `path`; `settings` as a returning user has them; `prepare(context)`, which runs
  * before the page loads; and Playwright's own for a context.
  */
-export function useSite() {
+export function useSite(args) {
   let site;
   let browser;
 
   before(async () => {
     site = await startSite();
-    browser = await startChromium();
+    browser = await startChromium(args);
   });
 
   after(async () => {
