@@ -25,8 +25,8 @@ use wellwright_core::evaluate::Basis;
 use wellwright_core::finding::Severity;
 use wellwright_core::job::{Field, Job, Way};
 use wellwright_core::papers::{Topic, working};
-use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{Entry, Unit};
+use wellwright_core::standards::conductor::Metal;
 
 /// The gallery.
 #[component]
@@ -87,17 +87,17 @@ fn Fields(app: App) -> impl IntoView {
 #[component]
 fn Choices() -> impl IntoView {
     let words = words();
-    let (kind, marked, basis) = (RwSignal::new(None), RwSignal::new(None), RwSignal::new(Basis::Installed));
+    let (metal, marked, basis) = (RwSignal::new(None), RwSignal::new(None), RwSignal::new(Basis::Installed));
     view! {
         <section>
             <h2>{words.gallery.choices}</h2>
             <ChoiceField
-                label=words.fields.motor_kind_label
-                id="gallery.kind"
-                options=[MotorKind::Submersible, MotorKind::Surface].map(|kind| (kind, (words.fields.motor_kind)(kind))).to_vec()
-                assumed=MotorKind::Submersible
-                value=kind.into()
-                on_choose=Callback::new(move |chosen| kind.set(chosen))
+                label=words.fields.metal_label
+                id="gallery.metal"
+                options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.fields.metal)(metal))).to_vec()
+                assumed=Metal::Copper
+                value=metal.into()
+                on_choose=Callback::new(move |chosen| metal.set(chosen))
             />
             <Switch
                 label=words.fields.terminals_label

@@ -13,6 +13,8 @@ pub enum Standing {
     Done,
     /// Figures are missing or wrong.
     Open,
+    /// A figure is out of range or no number.
+    Wrong,
     /// A finding says stop.
     Stop,
 }
@@ -136,6 +138,7 @@ fn Dots(stations: Memo<[Station; 7]>, here: Memo<Page>) -> impl IntoView {
 fn mark(standing: Standing, here: bool) -> &'static str {
     match (standing, here) {
         (Standing::Stop, _) => "stop",
+        (Standing::Wrong, _) => "wrong",
         (_, true) => "here",
         (standing, false) => name(standing),
     }
@@ -145,6 +148,7 @@ fn name(standing: Standing) -> &'static str {
     match standing {
         Standing::Done => "done",
         Standing::Open => "open",
+        Standing::Wrong => "wrong",
         Standing::Stop => "stop",
     }
 }
