@@ -77,6 +77,7 @@ test('the page works from a folder deep in a host', async (t) => {
   t.after(folder.stop);
   const { page, responses } = await open(t);
   const app = new Wellwright(page);
+  await app.newJobButton.waitFor();
   responses.length = 0;
   await page.goto(folder.url);
   await app.openJob(job);
@@ -101,6 +102,6 @@ test('the page works in a frame of another origin', async (t) => {
   await app.turn('water');
   await app.field('Pump setting').fill('700');
   assert.match(await app.savingTitle(), /at 700 ft$/);
-  await page.goBack();
+  await page.evaluate(() => history.back());
   await app.heading('cost').waitFor();
 });

@@ -13,7 +13,7 @@ test('another language by the menu keeps the page, its figures and all that is s
   const [app, aplicacion] = [new Wellwright(page), new Wellwright(page, 'es')];
   await app.openJob(job);
   await app.turn('cost');
-  await app.field('Metal, as cable').fill('9.5');
+  await app.field('Metal price, as cable').fill('9.5');
   await app.field('Where the prices come from').fill('Quote of May');
   const [before, address] = [await app.kept(), page.url()];
   await app.set('Language', 'Español');
@@ -23,7 +23,7 @@ test('another language by the menu keeps the page, its figures and all that is s
     assert.equal(await spoken(page), 'es');
     assert.equal(page.url(), address);
     assert.match(await page.title(), /^Costo · Brindle Wash 7/);
-    assert.equal(await aplicacion.field('Metal, como cable').inputValue(), '9.5');
+    assert.equal(await aplicacion.field('Precio del metal en cable').inputValue(), '9.5');
     assert.equal(await aplicacion.field('De dónde vienen los precios').inputValue(), 'Quote of May');
     assert.deepEqual(await app.kept(), before);
   };
@@ -43,8 +43,8 @@ test('a text that is no number yet outlives the change of language', async (t) =
   await app.field('Pump setting').fill('about 600');
   await app.set('Language', 'Español');
   const aplicacion = new Wellwright(page, 'es');
-  assert.equal(await aplicacion.field('Profundidad de la bomba').inputValue(), 'about 600');
-  assert.match(await aplicacion.says('Profundidad de la bomba'), /«about 600» no es un número/);
+  assert.equal(await aplicacion.field('Prof. de la bomba').inputValue(), 'about 600');
+  assert.match(await aplicacion.says('Prof. de la bomba'), /«about 600» no es un número/);
 });
 
 for (const [locale, language] of [['en-US', 'en'], ['es-MX', 'es'], ['es-ES', 'es'], ['fr-FR', 'en']]) {
@@ -72,7 +72,7 @@ for (const [locale, figure, cases] of written) {
     const app = new Wellwright(page, 'es');
     await app.openJob(job);
     const id = page.url().split('/').at(-2);
-    const field = app.field('Profundidad de la bomba');
+    const field = app.field('Prof. de la bomba');
     for (const [typed, value, shown] of [...cases, ['1234.5', 1234.5, figure]]) {
       await field.fill(typed);
       await field.blur();

@@ -14,11 +14,12 @@ const same = new Set([
   // Names: the page, the demo jobs, languages by their own name, a file that the test hands over.
   ...['wellwright', 'brindle', 'wash', 'low', 'saddle', 'quill', 'flat', 'english', 'español', 'json'],
   // Gauges, standards and their publishers.
-  ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm'],
-  // Functions in formulas; `sin` is also Spanish for “without”.
-  ...['sin', 'cos'],
+  ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'nom', 'sede'],
+  // Functions and indices in formulas; `sin` is also Spanish for “without”.
+  ...['sin', 'cos', 'max', 'min'],
   // Spelt alike in both, with one meaning.
-  ...['auto', 'cable', 'color', 'conductor', 'factor', 'gas', 'local', 'manual', 'metal', 'motor', 'terminal', 'usual'],
+  ...['auto', 'cable', 'color', 'conductor', 'conduit', 'factor', 'gas', 'local', 'manual', 'metal', 'motor', 'provisional',
+    'terminal', 'usual'],
   // The trade in Mexico says `válvula check`; `use` is also the Spanish verb.
   ...['check', 'use'],
 ]);
@@ -60,7 +61,7 @@ for (const language of ['en', 'es']) {
     assert.ok(heard.size > 12, `${heard.size} workings`);
     await app.goTo(id, 'cable');
     await app.choice(words.metal).selectOption({ label: words.aluminum });
-    await app.field(words.warmest).fill('130 °F');
+    await app.field(words.ambient).fill('130 °F');
     await listen(page, language, 'aluminum in warm surroundings');
     await app.goTo(id, 'water');
     for (const [place, text] of ['400', '475', '755', '770', '', '-1', 'x', '1,2,3', '1e999', '3/0', '620 A'].entries()) {

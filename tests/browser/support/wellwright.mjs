@@ -99,7 +99,7 @@ export class Wellwright {
   static plain(text) { return text.replaceAll(/\s+/g, ' ').trim(); }
 
   async savingTitle() {
-    const title = await this.answer(/saves|same|Waiting|No saving/).first().innerText();
+    const title = await this.answer(/saves|same|Waiting|wrong|No saving/).first().innerText();
     return Wellwright.plain(title.replace(/=\s*$/, ''));
   }
 
