@@ -22,28 +22,30 @@ pub fn Menu(
     children: Children,
 ) -> impl IntoView {
     let menu = NodeRef::<html::Details>::new();
+    // An action in the menu may take away the row that the menu belongs to.
+    let there = move || menu.try_get_untracked().flatten();
     let close = move || {
-        if let Some(menu) = menu.get_untracked() {
+        if let Some(menu) = there() {
             menu.set_open(false);
         }
     };
     let outside = window_event_listener(ev::pointerdown, move |event| {
-        if menu.get_untracked().is_some_and(|menu| menu.open() && !focus::is_inside(&event, &menu)) {
+        if there().is_some_and(|menu| menu.open() && !focus::is_inside(&event, &menu)) {
             close();
         }
     });
     on_cleanup(move || outside.remove());
     let escape = move |event: ev::KeyboardEvent| {
-        if event.key() == "Escape" && menu.get_untracked().is_some_and(|menu| menu.open()) {
+        if event.key() == "Escape" && there().is_some_and(|menu| menu.open()) {
             event.stop_propagation();
             close();
-            if let Some(button) = menu.get_untracked().and_then(|menu| focus::first_child(&menu)) {
+            if let Some(button) = there().and_then(|menu| focus::first_child(&menu)) {
                 let _ = button.focus();
             }
         }
     };
     let leave = move |event: ev::FocusEvent| {
-        if menu.get_untracked().is_some_and(|menu| focus::leaves(&event, &menu)) {
+        if there().is_some_and(|menu| focus::leaves(&event, &menu)) {
             close();
         }
     };

@@ -56,9 +56,10 @@ pub fn QuantityField(
         });
         typing.set(Some(text));
     };
+    // A field that is taken away while it has the focus loses it after its values are gone.
     let leave = move |_| {
-        typing.set(None);
-        open.pause.run(());
+        let _ = typing.try_set(None);
+        let _ = open.pause.try_run(());
     };
     let keys = move |event: KeyboardEvent| {
         if event.key() == "Enter" {

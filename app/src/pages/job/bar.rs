@@ -32,7 +32,7 @@ pub fn Bar(
                         autocomplete="off"
                         prop:value=move || open.sheet.with(|sheet| sheet.job.name.clone())
                         on:input=move |event| open.edit.run(Edit::Name(event_target_value(&event)))
-                        on:blur=move |_| open.pause.run(())
+                        on:blur=move |_| { let _ = open.pause.try_run(()); }
                     />
                 </h1>
                 <Show when=move || demo.get()><span class="note">{words.list.demo_note}</span></Show>

@@ -41,7 +41,7 @@ fn PriceSource(open: Open) -> impl IntoView {
                 placeholder=stand_in
                 prop:value=move || open.sheet.with(|sheet| sheet.job.price_source.clone())
                 on:input=move |event| open.edit.run(Edit::PriceSource(event_target_value(&event)))
-                on:blur=move |_| open.pause.run(())
+                on:blur=move |_| { let _ = open.pause.try_run(()); }
             />
         </div>
     }
