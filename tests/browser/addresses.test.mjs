@@ -43,6 +43,28 @@ test('back and forward go over the pages and the list', async (t) => {
   }
 });
 
+test('a page can be left by back while something on it is in use', async (t) => {
+  const { page, app } = await start(t);
+  const inUse = {
+    'a field': () => app.field('Pump setting').fill('300'),
+    'the menu of settings': async () => {
+      await app.settings.click();
+      await page.keyboard.press('Tab');
+    },
+    'a working': () => app.workings.first().click(),
+    'the target': () => app.depthSlider.press('ArrowDown'),
+    'the name of the job': () => app.jobName.fill('Alder Spring'),
+  };
+  for (const use of Object.values(inUse)) {
+    await app.jobs.first().click();
+    await app.depthSlider.waitFor();
+    await use();
+    await page.goBack();
+    await app.newJobButton.waitFor();
+  }
+  await app.job('Alder Spring').waitFor();
+});
+
 test('a page that is not known, or none, is the first one', async (t) => {
   const { page, app, id } = await start(t);
   for (const rest of ['/tomorrow', '/', '', '/water/more']) {

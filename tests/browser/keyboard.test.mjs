@@ -130,6 +130,23 @@ for (const [slug, sign] of [
   });
 }
 
+test('on a phone the focus does not go behind a working that covers the page', async (t) => {
+  const { page, app, keys } = await start(t, { at: 'water', width: 360 });
+  await app.workings.first().click();
+  await page.getByRole('button', { name: 'Close' }).waitFor();
+  for (let stop = 0; stop < 20; stop += 1) {
+    await keys.press('Tab');
+    const behind = await page.evaluate(() => {
+      const at = document.activeElement;
+      if (at === document.body) return null;
+      const { left, top, width, height } = at.getBoundingClientRect();
+      const hit = document.elementFromPoint(left + width / 2, top + height / 2);
+      return hit && !at.contains(hit) && !hit.contains(at) && hit.control !== at ? at.outerHTML.slice(0, 120) : null;
+    });
+    assert.equal(behind, null, 'the focus is on what can’t be seen');
+  }
+});
+
 test('the menu of settings opens by Enter, closes by Escape, and the focus is back on its button', async (t) => {
   const { page, app, keys } = await start(t, { at: 'pump' });
   await keys.tabTo(app.settings);
