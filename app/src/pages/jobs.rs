@@ -9,6 +9,7 @@ use crate::parts::screen_settings::{SettingsMenu, Units};
 use crate::parts::verdict::{Level, Verdict};
 use crate::pictures::WellMark;
 use crate::platform::files::Reading;
+use crate::platform::focus;
 use crate::platform::storage;
 use crate::routes::{Page, Route};
 use crate::state::{App, Edit, Open, Sheet, app};
@@ -48,7 +49,7 @@ pub fn Jobs() -> impl IntoView {
             <StorageNotice />
             <SetAsideNotice />
             <div class="head">
-                <h1>{words.frame.jobs}</h1>
+                <h1 id=TITLE class="chapter" tabindex="-1">{words.frame.jobs}</h1>
                 <div class="row">
                     <FileDrop
                         label=words.list.open_file
@@ -132,6 +133,7 @@ fn Row(
         Some(view! { <Verdict level=Level::Found(finding.severity()) reason=reason /> })
     };
     let depth = move || answer.with(|answer| answer.inputs.pump_setting.as_ref().ok().map(|known| known.value));
+    let link = id.with_value(|id| link_id(id));
     let href = id.with_value(|id| Route::Job(id.clone(), Page::Water).href());
     view! {
         <li>
@@ -144,9 +146,12 @@ fn Row(
                             id.with_value(|id| app.edit(id, Edit::Name(new)));
                         }
                         renaming.set(false);
+                        request_animation_frame(move || {
+                            let _ = id.try_with_value(|id| focus::take(&link_id(id)));
+                        });
                     }) /> }
                 >
-                    <h2><a href=href.clone()>{name}</a></h2>
+                    <h2><a id=link.clone() href=href.clone()>{name}</a></h2>
                 </Show>
                 <p class="note">{note}</p>
             </div>
@@ -159,12 +164,23 @@ fn Row(
             <Menu label=Signal::derive(move || (words.list.more_for)(&name())) closes=true>
                 <button class="btn quiet" on:click=move |_| renaming.set(true)>{words.list.rename}</button>
                 <button class="btn quiet" on:click=move |_| duplicate(app, id)>{words.list.duplicate}</button>
-                <button class="btn quiet" on:click=move |_| id.with_value(|id| app.delete(id, words.list.deleted))>
+                <button class="btn quiet" on:click=move |_| {
+                    id.with_value(|id| app.delete(id, words.list.deleted));
+                    focus::take(TITLE);
+                }>
                     {words.list.delete}
                 </button>
             </Menu>
         </li>
     }
+}
+
+/// Id of the list's heading, which takes the focus when a row is gone.
+const TITLE: &str = "jobs-title";
+
+/// Id of the link of a job's row.
+fn link_id(id: &str) -> String {
+    format!("job-{id}")
 }
 
 /// A field that takes the place of the name while it is changed; Enter keeps, Escape leaves it.
@@ -188,8 +204,11 @@ fn Rename(
     };
     Effect::new(move |_| {
         if let Some(input) = input.get() {
-            let _ = input.focus();
-            input.select();
+            // The name is put in after this turn.
+            request_animation_frame(move || {
+                let _ = input.focus();
+                input.select();
+            });
         }
     });
     view! {

@@ -33,7 +33,7 @@ pub fn Dialog(
         <dialog node_ref=dialog class="ask" aria-label=action on:close=move |_| open.set(false)>
             <p>{text}</p>
             <div class="row">
-                <button class="btn" autofocus on:click=move |_| open.set(false)>{words().frame.cancel}</button>
+                <button class="btn" on:click=move |_| open.set(false)>{words().frame.cancel}</button>
                 <button class="btn danger" on:click=go_on>{action}</button>
             </div>
         </dialog>

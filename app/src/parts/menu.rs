@@ -12,6 +12,9 @@ pub fn Menu(
     /// What the button opens, for who can't see it.
     #[prop(into)]
     label: Signal<String>,
+    /// Id of the button, where the focus is to come back to it.
+    #[prop(optional)]
+    id: Option<&'static str>,
     /// Mark on the button.
     #[prop(default = "more")]
     icon: &'static str,
@@ -56,7 +59,7 @@ pub fn Menu(
     };
     view! {
         <details class="more" node_ref=menu on:keydown=escape on:focusout=leave>
-            <summary class="btn quiet" role="button" aria-label=move || label.get()><Icon name=icon /></summary>
+            <summary id=id class="btn quiet" role="button" aria-label=move || label.get()><Icon name=icon /></summary>
             <div class="menu" on:click=pressed>{children()}</div>
         </details>
     }

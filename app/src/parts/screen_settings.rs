@@ -3,6 +3,7 @@
 use super::menu::Menu;
 use super::segmented::Segmented;
 use crate::locale::{Language, words};
+use crate::platform::focus;
 use crate::state::{Theme, app};
 use leptos::prelude::*;
 use wellwright_core::quantity::UnitSystem;
@@ -26,6 +27,9 @@ pub fn Units(
     }
 }
 
+/// Id of the button of the menu.
+const BUTTON: &str = "settings-menu";
+
 /// The menu of settings: screen, language, and units where the bar has no room for them.
 #[component]
 pub fn SettingsMenu(
@@ -37,7 +41,7 @@ pub fn SettingsMenu(
     let frame = &words().frame;
     let (language, _) = app.speech();
     view! {
-        <Menu label=Signal::stored(frame.settings.to_owned())>
+        <Menu label=Signal::stored(frame.settings.to_owned()) id=BUTTON>
             {children.map(|children| children())}
             <div class="setting only-phone"><span>{frame.units}</span><Units place="menu" /></div>
             <div class="setting">
@@ -62,7 +66,13 @@ pub fn SettingsMenu(
                     name="language".to_owned()
                     options=Language::ALL.map(|language| (language, (frame.language_name)(language))).to_vec()
                     value=Signal::stored(language)
-                    on_choose=Callback::new(move |language| app.set(|settings| settings.language = Some(language)))
+                    on_choose=Callback::new(move |language| {
+                        app.set(|settings| settings.language = Some(language));
+                        // The page is drawn anew; the focus comes back to where the choice was made.
+                        request_animation_frame(|| {
+                            let _ = focus::take(BUTTON);
+                        });
+                    })
                 />
             </div>
         </Menu>

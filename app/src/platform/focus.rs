@@ -3,7 +3,7 @@
 use leptos::prelude::window;
 use std::cell::RefCell;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, Event, FocusEvent, FocusOptions, HtmlElement, Node};
+use web_sys::{Element, Event, FocusEvent, FocusOptions, HtmlElement, KeyboardEvent, Node};
 
 /// Moves the focus to a heading that just came up. On a phone it is brought to the top; on a wide screen the page is.
 pub fn arrive(heading: &HtmlElement) {
@@ -30,6 +30,25 @@ pub fn leave(event: &Event) {
     if let Some(element) = event.target().and_then(|target| target.dyn_into::<HtmlElement>().ok()) {
         let _ = element.blur();
     }
+}
+
+/// Turns Tab back at the ends of an element that covers the page; beside the page it may leave.
+pub fn stay_inside(event: &KeyboardEvent, element: &HtmlElement) {
+    let covers = window().get_computed_style(element).ok().flatten();
+    let covers = covers.and_then(|style| style.get_property_value("position").ok()).is_some_and(|it| it == "fixed");
+    let Some(stops) = element.query_selector_all("button, [tabindex='0']").ok().filter(|_| covers) else { return };
+    let at = |index: u32| stops.item(index).and_then(|stop| stop.dyn_into::<HtmlElement>().ok());
+    let [Some(first), Some(last)] = [at(0), at(stops.length().saturating_sub(1))] else { return };
+    let now = leptos::prelude::document().active_element();
+    let is_now = |stop: &HtmlElement| now.as_ref().is_some_and(|now| now.is_same_node(Some(stop)));
+    let inside_stop = now.as_ref().is_some_and(|now| now.matches("button, [tabindex='0']").unwrap_or(false));
+    let next = match event.shift_key() {
+        true if is_now(&first) || !inside_stop => last,
+        false if is_now(&last) => first,
+        _ => return,
+    };
+    event.prevent_default();
+    let _ = next.focus();
 }
 
 /// Whether an event happened inside an element.

@@ -204,10 +204,9 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
     });
     view! {
         <main class="job" class:aside=move || opened.get() class:waiting=move || open.answer.with(|answer| answer.here.is_none())>
-            <Show
-                when=move || opened.get()
-                fallback=move || view! { <section class="inputs" aria-label=words.fields.figures_label>{inputs}</section> }
-            >
+            // They stay while a working covers them, so that closing it gives the focus back.
+            <section class="inputs" aria-label=words.fields.figures_label hidden=move || opened.get()>{inputs}</section>
+            <Show when=move || opened.get()>
                 <WorkingDrawer working=worked on_close=close />
             </Show>
             <section class="sheet" aria-label=words.answer.label>

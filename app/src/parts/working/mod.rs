@@ -6,7 +6,7 @@ mod formula;
 use super::icon::Icon;
 use super::verdict::{Level, Verdict};
 use crate::locale::{lead_size, measured, rating, result, source_text, words};
-use crate::platform::clipboard;
+use crate::platform::{clipboard, focus};
 use crate::state::app;
 use formula::{equals, line, markup};
 use leptos::ev;
@@ -28,7 +28,13 @@ pub fn WorkingDrawer(
 ) -> impl IntoView {
     let app = app();
     let words = words();
-    let heading = NodeRef::<html::H2>::new();
+    let (drawer, heading) = (NodeRef::<html::Section>::new(), NodeRef::<html::H2>::new());
+    // Where the drawer covers the page, Tab stays in it.
+    let stay = move |event: ev::KeyboardEvent| {
+        if let Some(drawer) = drawer.get_untracked().filter(|_| event.key() == "Tab") {
+            focus::stay_inside(&event, &drawer);
+        }
+    };
     Effect::new(move |_| {
         if let Some(heading) = heading.get().filter(|_| takes_focus) {
             let _ = heading.focus();
@@ -48,7 +54,7 @@ pub fn WorkingDrawer(
         });
     };
     view! {
-        <section class="working" aria-labelledby="working-title">
+        <section class="working" aria-labelledby="working-title" node_ref=drawer on:keydown=stay>
             <header>
                 <div>
                     <p class="note">{words.working.word}</p>
