@@ -1,0 +1,3 @@
+//! Numerical methods that know nothing of wells.
+
+pub mod root;
