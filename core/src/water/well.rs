@@ -66,9 +66,9 @@ pub fn flow_for_drawdown(drawdown: Length, capacity: SpecificCapacity) -> Result
     Ok(drawdown * capacity_checked(capacity)?)
 }
 
-/// The well function W(u) = E₁(u) = ∫ e⁻ˣ/x dx from u on, to machine precision.
+/// The well function W(u) = E₁(u) = ∫ e⁻ˣ/x dx from u on, to a few units in the last place.
 ///
-/// Up to 1 by the series −γ − ln u + u − u²/(2·2!) + u³/(3·3!) − …; above by the continued fraction
+/// Below 0.5 by the series −γ − ln u + u − u²/(2·2!) + u³/(3·3!) − …; above by the continued fraction
 /// e⁻ᵘ/(u+1− 1/(u+3− 4/(u+5− 9/(u+7− …)))).
 ///
 /// # Units
@@ -81,7 +81,7 @@ pub fn flow_for_drawdown(drawdown: Length, capacity: SpecificCapacity) -> Result
 /// [theis-1935]; series and fraction: [abramowitz-stegun-1964] 5.1.11 and 5.1.22.
 pub fn well_function(u: f64) -> Result<f64, OutsideRange> {
     let u = OutsideRange::check("u", u, 1e-300, 700.0)?;
-    Ok(if u <= 1.0 { series(u) } else { fraction(u) })
+    Ok(if u < 0.5 { series(u) } else { fraction(u) })
 }
 
 fn series(u: f64) -> f64 {
@@ -94,22 +94,11 @@ fn series(u: f64) -> f64 {
     sum - EULER_GAMMA - u.ln()
 }
 
-/// By the method of Lentz: the quotient of two neighboring convergents is multiplied up until it is 1.
+/// From the far end backwards, where rounding dies away; so many terms that the rest is below rounding.
 fn fraction(u: f64) -> f64 {
-    let mut b = u + 1.0;
-    let (mut c, mut d) = (f64::MAX, 1.0 / b);
-    let mut result = d;
-    for k in 1..=500 {
-        let a = -f64::from(k * k);
-        b += 2.0;
-        d = 1.0 / (a * d + b);
-        c = b + a / c;
-        result *= c * d;
-        if (c * d - 1.0).abs() <= f64::EPSILON {
-            break;
-        }
-    }
-    result * (-u).exp()
+    let terms = 25 + (100.0 / u) as u32;
+    let rest = (1..=terms).rev().map(f64::from).fold(0.0, |rest, k| k * k / (u + 1.0 + 2.0 * k - rest));
+    (-u).exp() / (u + 1.0 - rest)
 }
 
 /// The argument of the well function: u = r² S/(4 T t).
