@@ -167,6 +167,8 @@ struct Row {
     schedule_80: f64,
     sdr_21: f64,
     sdr_26: f64,
+    /// Listed in the standard of polyethylene by outside diameter.
+    dr: bool,
     /// Listed in the standard of polyethylene by inside diameter.
     sidr: bool,
 }
@@ -175,21 +177,21 @@ struct Row {
 // A wall of 0.318 in is no rounding of 1/π.
 #[allow(clippy::approx_constant)]
 const ROWS: [Row; 15] = [
-    Row { nominal: "1/2",   outside: 0.840,  schedule_40: 0.109, schedule_80: 0.147, sdr_21: 0.0,   sdr_26: 0.0,   sidr: true },
-    Row { nominal: "3/4",   outside: 1.050,  schedule_40: 0.113, schedule_80: 0.154, sdr_21: 0.060, sdr_26: 0.0,   sidr: true },
-    Row { nominal: "1",     outside: 1.315,  schedule_40: 0.133, schedule_80: 0.179, sdr_21: 0.063, sdr_26: 0.060, sidr: true },
-    Row { nominal: "1-1/4", outside: 1.660,  schedule_40: 0.140, schedule_80: 0.191, sdr_21: 0.079, sdr_26: 0.064, sidr: true },
-    Row { nominal: "1-1/2", outside: 1.900,  schedule_40: 0.145, schedule_80: 0.200, sdr_21: 0.090, sdr_26: 0.073, sidr: true },
-    Row { nominal: "2",     outside: 2.375,  schedule_40: 0.154, schedule_80: 0.218, sdr_21: 0.113, sdr_26: 0.091, sidr: true },
-    Row { nominal: "2-1/2", outside: 2.875,  schedule_40: 0.203, schedule_80: 0.276, sdr_21: 0.137, sdr_26: 0.110, sidr: true },
-    Row { nominal: "3",     outside: 3.500,  schedule_40: 0.216, schedule_80: 0.300, sdr_21: 0.167, sdr_26: 0.135, sidr: true },
-    Row { nominal: "3-1/2", outside: 4.000,  schedule_40: 0.226, schedule_80: 0.318, sdr_21: 0.190, sdr_26: 0.154, sidr: false },
-    Row { nominal: "4",     outside: 4.500,  schedule_40: 0.237, schedule_80: 0.337, sdr_21: 0.214, sdr_26: 0.173, sidr: true },
-    Row { nominal: "5",     outside: 5.563,  schedule_40: 0.258, schedule_80: 0.375, sdr_21: 0.265, sdr_26: 0.214, sidr: false },
-    Row { nominal: "6",     outside: 6.625,  schedule_40: 0.280, schedule_80: 0.432, sdr_21: 0.316, sdr_26: 0.255, sidr: true },
-    Row { nominal: "8",     outside: 8.625,  schedule_40: 0.322, schedule_80: 0.500, sdr_21: 0.410, sdr_26: 0.332, sidr: false },
-    Row { nominal: "10",    outside: 10.750, schedule_40: 0.365, schedule_80: 0.593, sdr_21: 0.511, sdr_26: 0.413, sidr: false },
-    Row { nominal: "12",    outside: 12.750, schedule_40: 0.406, schedule_80: 0.687, sdr_21: 0.606, sdr_26: 0.490, sidr: false },
+    Row { nominal: "1/2",   outside: 0.840,  schedule_40: 0.109, schedule_80: 0.147, sdr_21: 0.0,   sdr_26: 0.0,   dr: true,  sidr: true },
+    Row { nominal: "3/4",   outside: 1.050,  schedule_40: 0.113, schedule_80: 0.154, sdr_21: 0.060, sdr_26: 0.0,   dr: true,  sidr: true },
+    Row { nominal: "1",     outside: 1.315,  schedule_40: 0.133, schedule_80: 0.179, sdr_21: 0.063, sdr_26: 0.060, dr: true,  sidr: true },
+    Row { nominal: "1-1/4", outside: 1.660,  schedule_40: 0.140, schedule_80: 0.191, sdr_21: 0.079, sdr_26: 0.064, dr: true,  sidr: true },
+    Row { nominal: "1-1/2", outside: 1.900,  schedule_40: 0.145, schedule_80: 0.200, sdr_21: 0.090, sdr_26: 0.073, dr: true,  sidr: true },
+    Row { nominal: "2",     outside: 2.375,  schedule_40: 0.154, schedule_80: 0.218, sdr_21: 0.113, sdr_26: 0.091, dr: true,  sidr: true },
+    Row { nominal: "2-1/2", outside: 2.875,  schedule_40: 0.203, schedule_80: 0.276, sdr_21: 0.137, sdr_26: 0.110, dr: false, sidr: true },
+    Row { nominal: "3",     outside: 3.500,  schedule_40: 0.216, schedule_80: 0.300, sdr_21: 0.167, sdr_26: 0.135, dr: true,  sidr: true },
+    Row { nominal: "3-1/2", outside: 4.000,  schedule_40: 0.226, schedule_80: 0.318, sdr_21: 0.190, sdr_26: 0.154, dr: false, sidr: false },
+    Row { nominal: "4",     outside: 4.500,  schedule_40: 0.237, schedule_80: 0.337, sdr_21: 0.214, sdr_26: 0.173, dr: true,  sidr: true },
+    Row { nominal: "5",     outside: 5.563,  schedule_40: 0.258, schedule_80: 0.375, sdr_21: 0.265, sdr_26: 0.214, dr: true,  sidr: false },
+    Row { nominal: "6",     outside: 6.625,  schedule_40: 0.280, schedule_80: 0.432, sdr_21: 0.316, sdr_26: 0.255, dr: true,  sidr: true },
+    Row { nominal: "8",     outside: 8.625,  schedule_40: 0.322, schedule_80: 0.500, sdr_21: 0.410, sdr_26: 0.332, dr: true,  sidr: false },
+    Row { nominal: "10",    outside: 10.750, schedule_40: 0.365, schedule_80: 0.593, sdr_21: 0.511, sdr_26: 0.413, dr: true,  sidr: false },
+    Row { nominal: "12",    outside: 12.750, schedule_40: 0.406, schedule_80: 0.687, sdr_21: 0.606, sdr_26: 0.490, dr: true,  sidr: false },
 ];
 
 /// Least wall of any polyethylene pipe, by outside and by inside diameter, inches.
@@ -237,14 +239,14 @@ impl Series {
             Self::PvcSchedule80 => (row.outside, row.schedule_80),
             Self::PvcSdr21 => (row.outside, row.sdr_21),
             Self::PvcSdr26 => (row.outside, row.sdr_26),
-            Self::PolyethyleneDr(ratio) => (row.outside, (row.outside / ratio.value()).max(LEAST_DR_WALL)),
+            Self::PolyethyleneDr(ratio) if row.dr => (row.outside, (row.outside / ratio.value()).max(LEAST_DR_WALL)),
             Self::PolyethyleneSidr(ratio) if row.sidr => {
                 // The inside diameter is that of schedule 40 steel.
                 let inside = row.outside - 2.0 * row.schedule_40;
                 let wall = (inside / ratio.value()).max(LEAST_SIDR_WALL);
                 (inside + 2.0 * wall, wall)
             }
-            Self::PolyethyleneSidr(_) => return None,
+            Self::PolyethyleneDr(_) | Self::PolyethyleneSidr(_) => return None,
         };
         (wall > 0.0).then_some(PipeSize { series: self, nominal: row.nominal, outside, wall })
     }
