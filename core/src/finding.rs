@@ -32,7 +32,8 @@ pub enum Finding {
         /// The way concerned.
         way: Way,
     },
-    /// While the pump runs, the water above it is less than the least; below zero the pump hangs dry.
+    /// The water above the pump is less than the least: while it runs, or at rest where the drawdown is not known. At
+    /// zero and below, the pump hangs dry.
     PumpingLevelAtPump {
         /// Depth of water above the pump.
         submergence: Length,
@@ -43,6 +44,13 @@ pub enum Finding {
     PumpNearBottom {
         /// Distance above the bottom; zero or below, the setting reaches the bottom.
         off_bottom: Length,
+    },
+    /// The water stands at the well's bottom or below it: at rest, or while the pump runs.
+    LevelBelowBottom {
+        /// Depth of the water below ground.
+        level: Length,
+        /// Depth of the bottom.
+        bottom: Length,
     },
     /// An entry beyond what is usual, though inside what the sums hold for.
     BeyondUsual {
@@ -58,8 +66,8 @@ impl Finding {
     #[must_use]
     pub fn severity(&self) -> Severity {
         match self {
-            Self::CableNoSize { .. } | Self::AluminumInWell => Severity::Stop,
-            Self::PumpingLevelAtPump { submergence, .. } if *submergence < feet(0.0) => Severity::Stop,
+            Self::CableNoSize { .. } | Self::AluminumInWell | Self::LevelBelowBottom { .. } => Severity::Stop,
+            Self::PumpingLevelAtPump { submergence, .. } if *submergence <= feet(0.0) => Severity::Stop,
             Self::PumpNearBottom { off_bottom } if *off_bottom <= feet(0.0) => Severity::Stop,
             Self::PumpingLevelAtPump { .. } | Self::PumpNearBottom { .. } => Severity::Caution,
             Self::GroundWireGrew { .. } => Severity::Note,
@@ -76,6 +84,7 @@ impl Finding {
             Self::GroundWireGrew { .. } => "GROUND_WIRE_GREW",
             Self::PumpingLevelAtPump { .. } => "PUMPING_LEVEL_AT_PUMP",
             Self::PumpNearBottom { .. } => "PUMP_NEAR_BOTTOM",
+            Self::LevelBelowBottom { .. } => "LEVEL_BELOW_BOTTOM",
             Self::BeyondUsual { .. } => "BEYOND_USUAL",
         }
     }
@@ -88,6 +97,7 @@ impl Finding {
             Self::AluminumInWell
             | Self::PumpingLevelAtPump { .. }
             | Self::PumpNearBottom { .. }
+            | Self::LevelBelowBottom { .. }
             | Self::BeyondUsual { .. } => "practice",
             Self::GroundWireGrew { .. } => "nec-2023-250.122",
         }

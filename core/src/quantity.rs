@@ -29,6 +29,7 @@ pub const METER_PER_FOOT: f64 = 0.3048;
 pub const KILOGRAM_PER_POUND: f64 = 0.453_592_37;
 /// Square millimeters in one circular mil: π/4 · (25.4/1000)².
 pub const SQUARE_MILLIMETER_PER_CIRCULAR_MIL: f64 = core::f64::consts::FRAC_PI_4 * 0.0254 * 0.0254;
+const SQUARE_MILLIMETER_PER_KCMIL: f64 = 1000.0 * SQUARE_MILLIMETER_PER_CIRCULAR_MIL;
 
 /// A length from feet.
 #[must_use]
@@ -222,6 +223,10 @@ pub enum Kind {
     Mass,
     /// Mass per length.
     MassPerLength,
+    /// Cross-section of metal.
+    Area,
+    /// Mass per length and cross-section.
+    Density,
     /// Heat given off.
     Heat,
 }
@@ -293,6 +298,18 @@ pub enum Unit {
     /// Kilogram per meter.
     #[serde(rename = "kg/m")]
     KilogramPerMeter,
+    /// A thousand circular mils.
+    #[serde(rename = "kcmil")]
+    Kcmil,
+    /// Square millimeter.
+    #[serde(rename = "mm2")]
+    SquareMillimeter,
+    /// Pound in a thousand feet of a thousand circular mils.
+    #[serde(rename = "lb/(1000 ft kcmil)")]
+    PoundPerKilofootKcmil,
+    /// Gram per cubic centimeter: kilogram in a kilometer of one square millimeter.
+    #[serde(rename = "g/cm3")]
+    GramPerCubicCentimeter,
     /// Watt of heat.
     #[serde(rename = "W")]
     Watt,
@@ -316,6 +333,8 @@ impl Unit {
             Self::OhmPerKilofoot | Self::OhmPerKilometer => Kind::ResistancePerLength,
             Self::Pound | Self::Kilogram => Kind::Mass,
             Self::PoundPerFoot | Self::KilogramPerMeter => Kind::MassPerLength,
+            Self::Kcmil | Self::SquareMillimeter => Kind::Area,
+            Self::PoundPerKilofootKcmil | Self::GramPerCubicCentimeter => Kind::Density,
             Self::Watt => Kind::Heat,
         }
     }
@@ -330,6 +349,8 @@ impl Unit {
             Self::OhmPerKilometer => METER_PER_FOOT,
             Self::Kilogram => 1.0 / KILOGRAM_PER_POUND,
             Self::KilogramPerMeter => METER_PER_FOOT / KILOGRAM_PER_POUND,
+            Self::SquareMillimeter => 1.0 / SQUARE_MILLIMETER_PER_KCMIL,
+            Self::GramPerCubicCentimeter => SQUARE_MILLIMETER_PER_KCMIL * METER_PER_FOOT / KILOGRAM_PER_POUND,
             _ => 1.0,
         }
     }
@@ -372,6 +393,10 @@ impl UnitSystem {
             (Kind::Mass, Self::Si) => Unit::Kilogram,
             (Kind::MassPerLength, Self::Us) => Unit::PoundPerFoot,
             (Kind::MassPerLength, Self::Si) => Unit::KilogramPerMeter,
+            (Kind::Area, Self::Us) => Unit::Kcmil,
+            (Kind::Area, Self::Si) => Unit::SquareMillimeter,
+            (Kind::Density, Self::Us) => Unit::PoundPerKilofootKcmil,
+            (Kind::Density, Self::Si) => Unit::GramPerCubicCentimeter,
             (Kind::Heat, _) => Unit::Watt,
         }
     }
@@ -438,6 +463,10 @@ mod tests {
             (Entry::new(1.0, Unit::Pound), Unit::Kilogram, 0.453_592_37),
             // 0.453 592 37 kg in 0.3048 m.
             (Entry::new(1.0, Unit::PoundPerFoot), Unit::KilogramPerMeter, 1.488_163_943_569_553_8),
+            // π/4 · (25.4 mm)²/1000.
+            (Entry::new(1.0, Unit::Kcmil), Unit::SquareMillimeter, 0.506_707_479_097_497_7),
+            // 1 kg in a kilometer of 1 mm²: 0.3048/0.453 592 37 lb in a thousand feet, times the mm² of a kcmil.
+            (Entry::new(1.0, Unit::GramPerCubicCentimeter), Unit::PoundPerKilofootKcmil, 0.340_491_705_424_668_6),
         ];
         for (entry, unit, expected) in cases {
             let got = entry.to(unit).unwrap();

@@ -111,6 +111,12 @@ fn the_stored_jobs_cover_what_they_are_named_for() {
     for code in ["PUMPING_LEVEL_AT_PUMP", "PUMP_NEAR_BOTTOM", "BEYOND_USUAL"] {
         assert!(shallow.contains(&code.to_owned()), "{shallow:?}");
     }
+    let dry = kept("water_below_the_pump_and_the_bottom");
+    assert!(dry.pointer("/levels/pumping_level").unwrap().is_null());
+    let stops = dry["findings"].as_array().unwrap().iter().filter(|finding| finding["severity"] == "stop");
+    let stops: Vec<_> = stops.map(|finding| finding["code"].as_str().unwrap()).collect();
+    assert_eq!(stops, ["PUMPING_LEVEL_AT_PUMP", "LEVEL_BELOW_BOTTOM"]);
+    assert!(codes(&kept("aluminum_on_a_surface_motor"), "findings").contains(&"ALUMINIUM_IN_WELL".to_owned()));
     let unusable = codes(&kept("figures_that_no_sum_can_use"), "errors");
     for code in ["missing", "out_of_range", "wrong_unit"] {
         assert!(unusable.contains(&code.to_owned()), "{unusable:?}");

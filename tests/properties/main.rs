@@ -18,6 +18,7 @@ mod water_friction;
 mod water_head;
 mod water_well;
 mod working;
+mod working_tables;
 
 use proptest::test_runner::{Config, RngSeed};
 

@@ -25,7 +25,15 @@ proptest! {
     #[test]
     fn a_unit_and_back_is_the_same_number(value in -1e9..1e9, us in any::<prop::sample::Index>()) {
         let fields = Field::ALL.map(Field::kind);
-        let shown = [Kind::Voltage, Kind::ResistancePerLength, Kind::Mass, Kind::MassPerLength, Kind::Heat];
+        let shown = [
+            Kind::Voltage,
+            Kind::ResistancePerLength,
+            Kind::Mass,
+            Kind::MassPerLength,
+            Kind::Area,
+            Kind::Density,
+            Kind::Heat,
+        ];
         let kinds = [&fields[..], &shown[..]].concat();
         let kind = kinds[us.index(kinds.len())];
         let (us, si) = (UnitSystem::Us.unit(kind), UnitSystem::Si.unit(kind));

@@ -17,9 +17,8 @@ fn close(a: Length, b: f64) -> bool {
 
 /// What is found about the water.
 fn found(answer: &Evaluation) -> Vec<Finding> {
-    let water =
-        |finding: &&Finding| matches!(finding, Finding::PumpingLevelAtPump { .. } | Finding::PumpNearBottom { .. });
-    answer.findings.iter().filter(water).copied().collect()
+    let codes = ["PUMPING_LEVEL_AT_PUMP", "PUMP_NEAR_BOTTOM", "LEVEL_BELOW_BOTTOM"];
+    answer.findings.iter().filter(|finding| codes.contains(&finding.code())).copied().collect()
 }
 
 proptest! {
@@ -61,11 +60,16 @@ proptest! {
         let least = least.unwrap_or(10.0);
         let mut hand = Vec::new();
         // Far enough off the limit that rounding is no matter; the limits themselves are tried below.
-        if let Some(above) = pumping.map(|level| job.depth - level).filter(|above| *above < least - 1e-5) {
-            hand.push(if above < -1e-5 { Severity::Stop } else { Severity::Caution });
+        // At rest the water stands higher than while the pump runs: too little then is too little always.
+        let above = pumping.or(rest).map(|level| job.depth - level);
+        if let Some(above) = above.filter(|above| *above < 1e-5 || *above < least - 1e-5) {
+            hand.push(if above < 1e-5 { Severity::Stop } else { Severity::Caution });
         }
         if let Some(off) = well.map(|well| well - job.depth).filter(|off| *off < 10.0 - 1e-5) {
             hand.push(if off < 1e-5 { Severity::Stop } else { Severity::Caution });
+        }
+        if rest.zip(well).is_some_and(|(rest, well)| pumping.unwrap_or(rest) > well - 1e-5) {
+            hand.push(Severity::Stop);
         }
         hand.sort_by_key(|severity| std::cmp::Reverse(*severity));
         prop_assert_eq!(found(&answer).iter().map(Finding::severity).collect::<Vec<_>>(), hand, "{:?}", answer.water);
@@ -116,16 +120,58 @@ fn the_water_above_the_pump_is_judged_at_its_limits() {
     let (stop, caution) = (("PUMPING_LEVEL_AT_PUMP", Severity::Stop), ("PUMPING_LEVEL_AT_PUMP", Severity::Caution));
     assert_eq!(above(481.8, None), [], "ten feet, equality passes");
     assert_eq!(above(481.7, None), [caution]);
-    assert_eq!(above(471.8, None), [caution], "the water at the pump");
-    assert_eq!(above(471.799, None), [stop]);
+    assert_eq!(above(471.801, None), [caution]);
+    assert_eq!(above(471.8, None), [stop], "the water at the pump");
     assert_eq!(above(0.0, None), [stop]);
-    assert_eq!(above(471.8, Some(0.0)), [], "nothing asked above the pump");
+    assert_eq!(above(471.801, Some(0.0)), [], "nothing asked above the pump");
+    assert_eq!(above(471.8, Some(0.0)), [stop], "dry whatever is asked");
     assert_eq!(above(496.8, Some(25.0)), []);
     assert_eq!(above(496.7, Some(25.0)), [caution]);
     // What was not entered is not judged.
-    assert_eq!(at([Some(100.0), Some(430.0), None, None, Some(10.0)]), []);
     assert_eq!(at([Some(100.0), None, Some(430.0), None, None]), []);
-    assert_eq!(at([None, Some(430.0), Some(40.0), Some(10.0), None]), []);
+    assert_eq!(at([None, Some(430.0), Some(40.0), None, None]), []);
+}
+
+/// Without a drawdown the level at rest is judged: while the pump runs, no more water stands above it than at rest.
+#[test]
+fn the_water_at_rest_is_judged_where_the_drawdown_is_not_known() {
+    let above = |setting: f64, least: Option<f64>| at([Some(setting), Some(430.1), None, None, least]);
+    let (stop, caution) = (("PUMPING_LEVEL_AT_PUMP", Severity::Stop), ("PUMPING_LEVEL_AT_PUMP", Severity::Caution));
+    assert_eq!(above(440.1, None), [], "ten feet, equality passes");
+    assert_eq!(above(440.0, None), [caution]);
+    assert_eq!(above(430.2, None), [caution]);
+    assert_eq!(above(430.2, Some(0.0)), []);
+    assert_eq!(above(430.1, None), [stop], "the water at the pump");
+    assert_eq!(above(430.1, Some(0.0)), [stop]);
+    assert_eq!(at([Some(620.0), Some(700.0), None, None, None]), [stop]);
+    // A drawdown that can't be used is no drawdown.
+    let mut wrong = job(Unit::Foot, [Some(620.0), Some(700.0), None, None, None]);
+    wrong.set(Field::Drawdown, Some(Entry::new(-1.0, Unit::Foot)));
+    assert_eq!(found(&evaluate(&wrong)).len(), 1);
+    // With one, the level while the pump runs is judged, once.
+    let answer = evaluate(&job(Unit::Foot, [Some(620.0), Some(700.0), Some(5.0), None, None]));
+    let [Finding::PumpingLevelAtPump { submergence, minimum }] = found(&answer)[..] else { panic!("{answer:?}") };
+    assert!(close(submergence, -85.0) && close(minimum, 10.0));
+}
+
+#[test]
+fn a_level_at_the_bottom_is_judged_at_its_limits() {
+    let stop = ("LEVEL_BELOW_BOTTOM", Severity::Stop);
+    let at_rest = |well: f64| at([None, Some(430.1), None, Some(well), None]);
+    assert_eq!(at_rest(430.2), []);
+    assert_eq!(at_rest(430.1), [stop], "no water above the bottom");
+    assert_eq!(at_rest(430.0), [stop]);
+    let running = |well: f64| at([None, Some(430.1), Some(41.7), Some(well), None]);
+    assert_eq!(running(471.9), []);
+    assert_eq!(running(471.8), [stop], "no water above the bottom");
+    assert_eq!(running(430.0), [stop], "both levels, one finding");
+    assert_eq!(at([None, None, Some(41.7), Some(10.0), None]), []);
+    // The level at rest is told where it reaches the bottom itself, else the pumping level.
+    for (well, told) in [(440.0, 471.8), (430.0, 430.1)] {
+        let answer = evaluate(&job(Unit::Foot, [None, Some(430.1), Some(41.7), Some(well), None]));
+        let [Finding::LevelBelowBottom { level, bottom }] = found(&answer)[..] else { panic!("{answer:?}") };
+        assert!(close(level, told) && close(bottom, well), "{level:?}");
+    }
 }
 
 #[test]
@@ -139,8 +185,9 @@ fn the_bottom_below_the_pump_is_judged_at_its_limits() {
     assert_eq!(well(600.0), [stop]);
     assert_eq!(well(0.0), [stop]);
     // Water deeper than the well, and all at ground level.
-    assert_eq!(at([Some(610.3), Some(3000.0), Some(3000.0), Some(0.0), Some(200.0)]).len(), 2);
-    assert_eq!(at([Some(0.0), Some(0.0), Some(0.0), Some(0.0), Some(0.0)]), [stop]);
+    assert_eq!(at([Some(610.3), Some(3000.0), Some(3000.0), Some(0.0), Some(200.0)]).len(), 3);
+    let all = at([Some(0.0), Some(0.0), Some(0.0), Some(0.0), Some(0.0)]);
+    assert!(all.len() == 3 && all.contains(&stop) && all.iter().all(|(_, severity)| *severity == Severity::Stop));
 }
 
 #[test]
@@ -160,6 +207,12 @@ fn a_finding_about_the_water_is_reported_with_its_figures() {
         assert_eq!(wellwright_tests::difference(&finding["actual"], &figure(actual), 1e-9, 0.0), None, "{code}");
         assert_eq!(wellwright_tests::difference(&finding["limit"], &figure(limit), 1e-9, 0.0), None, "{code}");
     }
+    let told = report("", &evaluate(&job(Unit::Foot, [None, Some(430.0), Some(41.5), Some(440.0), None])));
+    let [finding] = &told["findings"].as_array().unwrap()[..] else { panic!("{told}") };
+    assert_eq!((&finding["code"], &finding["severity"]), (&"LEVEL_BELOW_BOTTOM".into(), &"stop".into()));
+    assert_eq!(finding["source"], "practice");
+    assert_eq!(wellwright_tests::difference(&finding["actual"], &figure(471.5), 1e-9, 0.0), None);
+    assert_eq!(wellwright_tests::difference(&finding["limit"], &figure(440.0), 1e-9, 0.0), None);
 }
 
 /// Less than five feet asked for above the pump is unusual, five is not.
@@ -175,9 +228,9 @@ fn little_water_asked_for_is_unusual() {
     assert!(told(4.9) && told(0.0) && !told(5.0) && !told(200.0));
 }
 
-/// Aluminum is a stop down the well; the lead of a surface motor never goes there.
+/// Aluminum is a stop down the well, and the lead of every kind of motor is counted down it.
 #[test]
-fn aluminum_is_stopped_down_the_well_only() {
+fn aluminum_is_stopped_whatever_the_motor() {
     let stopped = |kind: Option<MotorKind>, metal: Option<Metal>| {
         let mut job = job(Unit::Foot, [Some(300.0), None, None, None, None]);
         (job.choices.motor_kind, job.choices.metal) = (kind, metal);
@@ -185,6 +238,7 @@ fn aluminum_is_stopped_down_the_well_only() {
     };
     assert!(stopped(None, Some(Metal::Aluminum)), "a submersible motor is assumed");
     assert!(stopped(Some(MotorKind::Submersible), Some(Metal::Aluminum)));
-    assert!(!stopped(Some(MotorKind::Surface), Some(Metal::Aluminum)));
+    assert!(stopped(Some(MotorKind::Surface), Some(Metal::Aluminum)));
     assert!(!stopped(Some(MotorKind::Submersible), Some(Metal::Copper)) && !stopped(None, None));
+    assert!(!stopped(Some(MotorKind::Surface), Some(Metal::Copper)));
 }

@@ -161,13 +161,17 @@ fn the_working_of_current_and_ampacity() {
 fn the_working_of_cost_and_saving() {
     // 26,240 cmil are 13.296 mm²; at 8.89 g/cm³ and 2 % lay 0.12057 kg/m, or 0.08102 lb/ft; by hand to five digits.
     let expected = [
+        "m_p = [A_p·ρ·1.02]/[1000] = [26.24·3.027·1.02]/[1000] = 0.081 lb/ft",
+        "m_g = [A_g·ρ·1.02]/[1000] = [26.24·3.027·1.02]/[1000] = 0.081 lb/ft",
         "m = 3·m_p+m_g = 3·0.081+0.081 = 0.324 lb/ft",
         "c_240 = c_0+p·m = 0.5+9·0.324 = 3.417 $/ft",
         "L = D+L_s = 620+40 = 660.000 ft",
     ];
     let cost = steps(Topic::CableCost(Way::V240, Basis::Installed), UnitSystem::Us);
-    assert_eq!(cost[..3], expected);
-    assert!(cost[3].starts_with("C_240 = c_240·L = 3.417·660 = 2254.9"), "{}", cost[3]);
+    assert_eq!(cost[..5], expected);
+    assert!(cost[5].starts_with("C_240 = c_240·L = 3.417·660 = 2254.9"), "{}", cost[5]);
+    let si = steps(Topic::CableCost(Way::V240, Basis::Installed), UnitSystem::Si);
+    assert_eq!(si[0], "m_p = [A_p·ρ·1.02]/[1000] = [13.296·8.89·1.02]/[1000] = 0.121 kg/m");
     let saving = steps(Topic::Saving(Basis::Installed), UnitSystem::Us);
     assert!(
         saving[0].starts_with("S_c = C_240−C_480 = 2254.9") && saving[1].starts_with("S = S_c−C_e = "),

@@ -14,6 +14,8 @@ const SAME: &[&str] = &[
     // One word in both, as the trade says it.
     "Cable",
     "Auto",
+    "Metal",
+    "{value}, provisional",
     // Each language by its own name, for those who speak it.
     "English",
     "Español",

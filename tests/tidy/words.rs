@@ -25,7 +25,6 @@ const ATTRIBUTES: &[&str] = &[
     "accept",
     "autocomplete",
     "spellcheck",
-    "inputmode",
     "enterkeyhint",
     // States that have a fixed set of values.
     "aria-hidden",
@@ -55,14 +54,16 @@ const NAMES: &[(&str, &[&str])] = &[
     // Marks of the sprite.
     ("app/src/parts/menu.rs", &["more"]),
     ("app/src/parts/verdict.rs", &["verdict fine", "verdict caution", "verdict stop", "ok", "note", "caution", "stop"]),
-    ("app/src/parts/stations.rs", &["done", "open", "stop", "here"]),
+    ("app/src/parts/stations.rs", &["done", "open", "stop", "wrong", "here"]),
     // The order that a sorted column tells, and the mark beside it.
     ("app/src/parts/table.rs", &["up", "down", "ascending", "descending"]),
     // States that the style sheets tell apart, and the id of what a field says.
-    ("app/src/pages/jobs.rs", &["ok", "stop", "none"]),
+    ("app/src/pages/jobs.rs", &["ok", "stop", "stopped", "none"]),
     ("app/src/parts/choice.rs", &["typed", "assumed"]),
     ("app/src/parts/switch.rs", &["typed", "assumed"]),
     ("app/src/parts/quantity_field.rs", &["typed", "assumed", "empty", "error", "rest", "{name}-says"]),
+    // Keyboards that a phone offers.
+    ("app/src/parts/quantity_field.rs", &["text", "decimal"]),
     ("app/src/state/settings.rs", &["light", "dark", "sun"]),
     // Classes and the ends of lettering, as the picture is drawn.
     ("app/src/pictures/head.rs", &["part"]),

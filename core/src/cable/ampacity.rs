@@ -42,9 +42,9 @@ pub fn ampacity(size: Size, setting: Setting, conductors: usize) -> Option<Elect
 /// # Units
 /// A current in, a current out.
 /// # Range
-/// Single motor, continuous duty. For conductors on the output of a drive the same share of the motor's current holds.
+/// Single motor, continuous duty, fed straight or by a drive's output.
 /// # Source
-/// [nec-2023-430.22]; [nec-2023-430.122] for drives.
+/// [nec-2023-430.22]; [nec-2023-430.122] (B) for the conductors between a drive and its motor.
 #[must_use]
 pub fn required_ampacity(motor: ElectricCurrent) -> ElectricCurrent {
     1.25 * motor

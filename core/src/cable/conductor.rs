@@ -2,7 +2,7 @@
 
 use crate::error::OutsideRange;
 use crate::quantity::{Area, Celsius, ElectricalResistance, Length, MassPerLength, OhmsPerLength, inches};
-use crate::standards::conductor::{Metal, Size};
+use crate::standards::conductor::{Metal, Size, TABLE_8_AT};
 use core::f64::consts::FRAC_PI_4;
 use uom::si::area::square_millimeter;
 use uom::si::electrical_resistance::ohm;
@@ -160,7 +160,7 @@ pub fn resistance_from_geometry(
 pub fn resistance_at(at_75: OhmsPerLength, metal: Metal, temperature: Celsius) -> Result<OhmsPerLength, OutsideRange> {
     let t = OutsideRange::check("temperature", temperature.0, -60.0, 150.0)?;
     OutsideRange::check("at_75", at_75.value, 0.0, 1e3)?;
-    Ok(at_75 * (1.0 + properties(metal).coefficient_75 * (t - 75.0)))
+    Ok(at_75 * (1.0 + properties(metal).coefficient_75 * (t - TABLE_8_AT.0)))
 }
 
 /// Resistance of a listed stranded conductor at 75 °C, as the table prints it: the value used for sizing.
@@ -183,7 +183,7 @@ pub fn table_resistance(size: Size, metal: Metal) -> OhmsPerLength {
 /// # Range
 /// Area ≥ 0, lay ≥ 1. Table 8 area in circular mils gives 0.003 027 lb per foot and kcmil before lay for copper.
 /// # Source
-/// Density [astm-b3], lay [astm-b8].
+/// Density of copper [astm-b3], of aluminum [astm-b230]; lay [astm-b8].
 #[must_use]
 pub fn metal_mass(metal: Metal, area: Area, lay: f64) -> MassPerLength {
     let kilograms_per_meter = area.get::<square_millimeter>() * properties(metal).density * lay * 1e-3;

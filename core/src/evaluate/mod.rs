@@ -18,7 +18,6 @@ pub use water::{NEAR_BOTTOM_FEET, Water};
 use crate::error::InputError;
 use crate::finding::Finding;
 use crate::job::{Field, Inputs, Job, Way};
-use crate::pump::motor::MotorKind;
 use crate::quantity::Entry;
 use crate::standards::conductor::Metal;
 
@@ -64,8 +63,8 @@ fn in_the_lead(job: &Job, here: Option<&Here>) -> Vec<Finding> {
             _ => {}
         }
     }
-    // The lead of a surface motor stays on the surface, where aluminum may lie.
-    if job.choices.metal() == Metal::Aluminum && job.choices.motor_kind() == MotorKind::Submersible {
+    // Whatever the kind of motor: its lead is counted down the well.
+    if job.choices.metal() == Metal::Aluminum {
         found.push(Finding::AluminumInWell);
     }
     found.extend(Field::ALL.into_iter().filter_map(|field| beyond_usual(job, field)));

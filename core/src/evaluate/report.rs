@@ -54,6 +54,7 @@ fn finding(finding: &Finding) -> Value {
         Finding::PumpNearBottom { off_bottom } => {
             (actual, limit) = (Some(feet(off_bottom)), Some(figure(NEAR_BOTTOM_FEET, Unit::Foot)));
         }
+        Finding::LevelBelowBottom { level, bottom } => (actual, limit) = (Some(feet(level)), Some(feet(bottom))),
         Finding::BeyondUsual { field: of, usual: bound } => (field, usual) = (Some(of.path()), Some(bound)),
     }
     json!({

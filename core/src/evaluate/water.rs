@@ -36,19 +36,32 @@ pub(super) fn water(inputs: &Inputs) -> Water {
 }
 
 pub(super) fn findings(inputs: &Inputs, water: &Water) -> Vec<Finding> {
-    let mut found = Vec::new();
-    let Ok(setting) = inputs.pump_setting.as_ref().map(|known| known.value) else { return found };
-    if let (Some(pumping), Some(submergence), Ok(minimum)) =
-        (water.pumping_level, water.submergence, &inputs.levels.minimum_submergence)
-        && short_of(submergence, minimum.value, setting.max(pumping))
-    {
-        found.push(Finding::PumpingLevelAtPump { submergence, minimum: minimum.value });
-    }
-    if let Some(well_depth) = water.well_depth {
-        let off_bottom = off_bottom(well_depth, setting);
-        if short_of(off_bottom, feet(NEAR_BOTTOM_FEET), setting.max(well_depth)) {
-            found.push(Finding::PumpNearBottom { off_bottom });
-        }
-    }
-    found
+    let setting = inputs.pump_setting.as_ref().ok().map(|known| known.value);
+    let at_pump = setting.and_then(|setting| little_water(inputs, water, setting));
+    let near_bottom = setting.and_then(|setting| near_bottom(water, setting));
+    at_pump.into_iter().chain(near_bottom).chain(below_bottom(water)).collect()
+}
+
+/// Little water above the pump, or none: while it runs, or at rest where the drawdown is not known.
+fn little_water(inputs: &Inputs, water: &Water, setting: Length) -> Option<Finding> {
+    let level = water.pumping_level.or(water.static_level)?;
+    let minimum = inputs.levels.minimum_submergence.as_ref().ok()?.value;
+    let submergence = submergence(setting, level);
+    let short = submergence <= feet(0.0) || short_of(submergence, minimum, setting.max(level));
+    short.then_some(Finding::PumpingLevelAtPump { submergence, minimum })
+}
+
+fn near_bottom(water: &Water, setting: Length) -> Option<Finding> {
+    let well_depth = water.well_depth?;
+    let off_bottom = off_bottom(well_depth, setting);
+    short_of(off_bottom, feet(NEAR_BOTTOM_FEET), setting.max(well_depth))
+        .then_some(Finding::PumpNearBottom { off_bottom })
+}
+
+/// The first level that leaves no water above the bottom: at rest, then while the pump runs.
+fn below_bottom(water: &Water) -> Option<Finding> {
+    let bottom = water.well_depth?;
+    let mut levels = [water.static_level, water.pumping_level].into_iter().flatten();
+    let level = levels.find(|level| submergence(bottom, *level) <= feet(0.0))?;
+    Some(Finding::LevelBelowBottom { level, bottom })
 }

@@ -156,10 +156,16 @@ impl Inputs {
         }
     }
 
-    /// Whether the figure of a field was entered or is assumed.
+    /// Where the figure of a field comes from: entered, or where what stands in for it comes from. A nameplate current
+    /// is worked out from the one at the other voltage, else read from the table of motors; the rest is assumed.
     #[must_use]
     pub fn origin(&self, field: Field) -> Origin {
-        if self.typed[field as usize] { Origin::Typed } else { Origin::Assumed }
+        let way = Way::ALL.into_iter().find(|way| way.nameplate_field() == field);
+        match way.map(|way| &self.motor_current[way as usize]) {
+            _ if self.typed[field as usize] => Origin::Typed,
+            Some(Ok(current)) => current.nameplate.map_or(Origin::Table, |known| known.origin),
+            Some(Err(_)) | None => Origin::Assumed,
+        }
     }
 
     /// The figure that stands in an empty field, as the user would enter it, where there is one.
@@ -281,4 +287,33 @@ fn priced(figures: [Checked<f64>; 3]) -> Result<Prices, InputError> {
         cable_metal: MoneyPerMass(metal?.value / KILOGRAM_PER_POUND),
         extra_equipment: Money(extra?.value),
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A motor of 7.5 hp with what its nameplate says at 230 V and 460 V.
+    fn inputs(nameplate: [Option<f64>; 2]) -> Inputs {
+        let mut job = Job::default();
+        job.set(Field::MotorPower, Some(Entry::new(7.5, Unit::Horsepower)));
+        for (way, amperes) in Way::ALL.into_iter().zip(nameplate) {
+            job.set(way.nameplate_field(), amperes.map(|amperes| Entry::new(amperes, Unit::Ampere)));
+        }
+        Inputs::of(&job)
+    }
+
+    #[test]
+    fn a_figure_says_where_it_comes_from() {
+        let origins = |inputs: &Inputs| Way::ALL.map(|way| inputs.origin(way.nameplate_field()));
+        let table = inputs([None, None]);
+        assert_eq!(origins(&table), [Origin::Table; 2]);
+        // Table 430.250: 22 A and 11 A.
+        assert_eq!(table.stand_in(Field::NameplateAmps460), Some(Entry::new(11.0, Unit::Ampere)));
+        assert_eq!(origins(&inputs([Some(25.0), None])), [Origin::Typed, Origin::WorkedOut]);
+        assert_eq!(origins(&inputs([None, Some(12.5)])), [Origin::WorkedOut, Origin::Typed]);
+        assert_eq!(origins(&inputs([Some(25.0), Some(12.5)])), [Origin::Typed; 2]);
+        assert_eq!((table.origin(Field::MotorPower), table.origin(Field::Ambient)), (Origin::Typed, Origin::Assumed));
+        assert_eq!(table.origin(Field::MotorPowerFactor), Origin::Assumed);
+    }
 }

@@ -1,18 +1,21 @@
 //! The working of the costs: a lead's, the saving, the break-even depth.
 
 use super::math::{Math, Symbol, formula};
-use super::working::{DEPTH, LEAD, Name, SETS, SURFACE, Sheet, Working, length, money};
-use crate::cable::conductor::{STRAND_LAY, metal_mass};
+use super::working::{DEPTH, EnteredValue, LEAD, Name, SETS, SURFACE, Sheet, Working, length, money};
+use crate::cable::conductor::{STRAND_LAY, metal_mass, properties};
 use crate::evaluate::{Basis, Crossing, DepthRun, Evaluation, Place, Sweep};
 use crate::job::{Field, Origin, Way};
 use crate::quantity::{Length, Money, MoneyPerLength, Unit, circular_mils, in_pounds, in_pounds_per_foot};
-use crate::standards::conductor::Size;
+use crate::standards::conductor::Metal;
 
 const FIXED: Symbol = Symbol::of("c", "0");
 const METAL_PRICE: Symbol = Symbol::plain("p");
 const METAL: Symbol = Symbol::plain("m");
 const PHASE_METAL: Symbol = Symbol::of("m", "p");
 const GROUND_METAL: Symbol = Symbol::of("m", "g");
+const PHASE_AREA: Symbol = Symbol::of("A", "p");
+const GROUND_AREA: Symbol = Symbol::of("A", "g");
+const DENSITY: Symbol = Symbol::plain("ρ");
 const EXTRA: Symbol = Symbol::of("C", "e");
 const SAVED: Symbol = Symbol::plain("S");
 const SAVED_CABLE: Symbol = Symbol::of("S", "c");
@@ -70,20 +73,32 @@ pub(super) fn cable_cost(evaluation: &Evaluation, way: Way, basis: Basis, mut sh
         result = sheet.step(installed(way), formula![cost(way), "+", EXTRA], money(lead.installed));
     }
     let metal = sheet.shown(in_pounds(lead.metal), Unit::Pound);
-    Some(Working { more: vec![metal], ..sheet.done(result, &["nec-2023-ch9-t8", "astm-b3", "astm-b230", "astm-b8"]) })
+    let density = match evaluation.sweep.as_ref()?.way(way).demands.setting.metal {
+        Metal::Copper => "astm-b3",
+        Metal::Aluminum => "astm-b230",
+    };
+    Some(Working { more: vec![metal], ..sheet.done(result, &["nec-2023-ch9-t8", density, "astm-b8"]) })
 }
 
 /// Metal of a cable per length: three phases and a ground in each set.
 fn put_metal(evaluation: &Evaluation, way: Way, run: &DepthRun, sheet: &mut Sheet) -> Option<()> {
     let metal = evaluation.sweep.as_ref()?.way(way).demands.setting.metal;
-    let one = |size: Size| {
+    let conductor = run.run.conductor;
+    sheet.enter_conductor(conductor, metal);
+    sheet.enter(Name::GroundSize, EnteredValue::Size(run.run.ground));
+    sheet.put(DENSITY, Name::MetalDensity, (properties(metal).density, Unit::GramPerCubicCentimeter), Origin::Table);
+    let wires = [
+        (PHASE_METAL, PHASE_AREA, Name::PhaseArea, conductor.size),
+        (GROUND_METAL, GROUND_AREA, Name::GroundArea, run.run.ground),
+    ];
+    for (symbol, area, name, size) in wires {
+        sheet.put(area, name, (size.row().cmil / 1000.0, Unit::Kcmil), Origin::Table);
+        let strand = Math::Fraction(formula![area, "·", DENSITY, "·", STRAND_LAY], formula![1000.0]);
         let mass = metal_mass(metal, circular_mils(size.row().cmil), STRAND_LAY);
-        (in_pounds_per_foot(mass), Unit::PoundPerFoot)
-    };
-    sheet.put(PHASE_METAL, Name::PhaseMass, one(run.run.conductor.size), Origin::WorkedOut);
-    sheet.put(GROUND_METAL, Name::GroundMass, one(run.run.ground), Origin::WorkedOut);
+        sheet.step(symbol, vec![strand], (in_pounds_per_foot(mass), Unit::PoundPerFoot));
+    }
     let mut formula = formula![3.0, "·", PHASE_METAL, "+", GROUND_METAL];
-    let sets = run.run.conductor.sets;
+    let sets = conductor.sets;
     if sets > 1 {
         sheet.put(SETS, Name::ParallelSets, (f64::from(sets), Unit::One), Origin::WorkedOut);
         formula = [formula!["("], formula, formula![")", "·", SETS]].concat();

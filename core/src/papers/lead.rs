@@ -1,12 +1,13 @@
 //! The working of the lead: motor current, ampacity, drop.
 
-use super::math::{Math, Symbol, formula};
-use super::working::{DEPTH, LEAD, Limit, Name, SETS, Sheet, Working, current, length};
+use super::math::{Math, Measured, Symbol, formula};
+use super::working::{DEPTH, EnteredValue, LEAD, Limit, LimitKind, Name, SETS, Sheet, Working, current, length};
 use crate::cable::conductor::table_resistance;
 use crate::cable::drop::drop_parts;
 use crate::cable::lead::{Conductor, Demands, impedance};
 use crate::cable::reactance::{Build, reactance};
 use crate::evaluate::{Evaluation, WayHere};
+use crate::finding::Finding;
 use crate::job::{Field, Known, Origin, Way};
 use crate::pump::motor::table_rows;
 use crate::quantity::{
@@ -14,6 +15,7 @@ use crate::quantity::{
 };
 use crate::standards::ambient::{ambient_factor, bundle_factor};
 use crate::standards::ampacity::table_310_16;
+use crate::standards::conductor::TABLE_8_AT;
 
 const CURRENT: Symbol = Symbol::plain("I");
 const TABLE: Symbol = Symbol::of("I", "t");
@@ -44,14 +46,13 @@ pub(super) fn motor_current(evaluation: &Evaluation, way: Way, mut sheet: Sheet)
         let between = formula![CURRENTS[0], "+", share, "·", "(", CURRENTS[1], "−", CURRENTS[0], ")"];
         sheet.step(TABLE, between, current(found.table));
     }
-    let sizing = match found.nameplate {
-        None => formula![TABLE],
-        Some(nameplate) => {
-            put_nameplate(evaluation, way, nameplate, &mut sheet)?;
-            formula![Math::Max(formula![TABLE], formula![NAMEPLATE])]
-        }
-    };
-    let result = sheet.step(CURRENT, sizing, current(found.sizing));
+    // Without a nameplate the table's current is the answer, and no sum is left.
+    let (value, unit) = current(found.sizing);
+    let mut result = sheet.shown(value, unit);
+    if let Some(nameplate) = found.nameplate {
+        put_nameplate(evaluation, way, nameplate, &mut sheet)?;
+        result = sheet.step(CURRENT, formula![Math::Max(formula![TABLE], formula![NAMEPLATE])], (value, unit));
+    }
     Some(sheet.done(result, &["nec-2023-430.250", "nec-2023-430.6", "practice"]))
 }
 
@@ -96,6 +97,9 @@ pub(super) fn ampacity(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> O
     let Conductor { sets, size } = run.conductor;
     let column = |rating| table_310_16(size, setting.metal, rating);
     let ambient = evaluation.inputs.ambient.as_ref().ok()?;
+    sheet.enter_conductor(run.conductor, setting.metal);
+    sheet.enter(Name::InsulationRating, EnteredValue::Rating(setting.insulation));
+    sheet.enter(Name::TerminalRating, EnteredValue::Rating(setting.terminals));
     sheet.put(CURRENT, Name::MotorCurrent, current(demands.load.current), Origin::WorkedOut);
     let required = sheet.step(REQUIRED, formula![1.25, "·", CURRENT], current(demands.required));
     let amperes = |value: f64| (value, Unit::Ampere);
@@ -105,7 +109,8 @@ pub(super) fn ampacity(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> O
     let factor = ambient_factor(setting.ambient, setting.insulation)?;
     sheet.put(AMBIENT_FACTOR, Name::AmbientFactor, (factor, Unit::One), Origin::Table);
     let mut by_insulation = formula![INSULATION, "·", AMBIENT_FACTOR];
-    let mut sources = vec!["nec-2023-310.16", "nec-2023-310.15b", "nec-2023-110.14c", "nec-2023-430.22"];
+    let mut sources =
+        vec!["nec-2023-310.16", "nec-2023-310.15b", "nec-2023-110.14c", "nec-2023-430.22", "nec-2023-430.122"];
     if sets > 1 {
         let bundle = bundle_factor(3 * usize::from(sets));
         sheet.put(BUNDLE_FACTOR, Name::BundleFactor, (bundle, Unit::One), Origin::Table);
@@ -118,8 +123,14 @@ pub(super) fn ampacity(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> O
         formula.extend(formula!["·", SETS]);
     }
     let result = sheet.step(AMPACITY, formula, current(run.ampacity));
-    let limit = Limit { actual: result, limit: required, holds: run.ampacity >= demands.required };
+    let limit = lead_limit(way, LimitKind::AtLeast, result, required, run.ampacity >= demands.required);
     Some(Working { limit: Some(limit), ..sheet.done(result, &sources) })
+}
+
+/// A limit of the lead; a conductor that does not keep it is no size for the way.
+fn lead_limit(way: Way, kind: LimitKind, actual: Measured, limit: Measured, holds: bool) -> Limit {
+    let severity = (!holds).then(|| Finding::CableNoSize { way }.severity());
+    Limit { kind, actual, limit, holds, severity }
 }
 
 const RESISTANCE: Symbol = Symbol::plain("R");
@@ -169,11 +180,8 @@ pub(super) fn drop(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Optio
     let allowed = inputs.allowed_drop.as_ref().ok()?;
     let percent = (100.0 * allowed.value, Unit::Percent);
     sheet.put(ALLOWED, Name::AllowedDrop, percent, allowed.origin);
-    let limit = Limit {
-        actual: share,
-        limit: sheet.shown(percent.0, percent.1),
-        holds: lead.drop_share <= allowed.value * (1.0 + 1e-9),
-    };
+    let holds = lead.drop_share <= allowed.value * (1.0 + 1e-9);
+    let limit = lead_limit(way, LimitKind::AtMost, share, sheet.shown(percent.0, percent.1), holds);
     let mut sources = vec!["nec-2023-ch9-t8", "ieee-141-1993", "practice"];
     sources.insert(1, reactance_source(demands.build));
     Some(Working { more: vec![share], limit: Some(limit), ..sheet.done(result, &sources) })
@@ -188,6 +196,10 @@ fn put_impedance(conductor: Conductor, demands: &Demands, sheet: &mut Sheet) {
         Build::PlasticConduit | Build::SteelConduit => Origin::Table,
         Build::FlatJacketed | Build::Twisted => Origin::WorkedOut,
     };
+    sheet.enter_conductor(conductor, demands.setting.metal);
+    let temperature = sheet.shown(TABLE_8_AT.0, Unit::DegreeCelsius);
+    sheet.enter(Name::ConductorTemperature, EnteredValue::Temperature(temperature));
+    sheet.enter(Name::LeadBuild, EnteredValue::Build(demands.build));
     let symbols = if sets > 1 { (ONE_RESISTANCE, ONE_REACTANCE) } else { (RESISTANCE, REACTANCE) };
     sheet.put(symbols.0, Name::Resistance, ohms(one.0), Origin::Table);
     sheet.put(symbols.1, Name::Reactance, ohms(one.1), worked);

@@ -7,4 +7,4 @@ mod water;
 mod working;
 
 pub use math::{Math, Measured, Symbol};
-pub use working::{Limit, Name, Put, Step, Topic, Working, working};
+pub use working::{Entered, EnteredValue, Limit, LimitKind, Name, Put, Step, Topic, Working, working};

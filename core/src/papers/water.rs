@@ -1,11 +1,11 @@
 //! The working of the levels in the well.
 
 use super::math::{Symbol, formula};
-use super::working::{DEPTH, Limit, Name, Sheet, Working, length};
+use super::working::{DEPTH, Limit, LimitKind, Name, Sheet, Working, length};
 use crate::evaluate::Evaluation;
+use crate::finding::Finding;
 use crate::job::Origin;
 use crate::quantity::Length;
-use crate::water::level::short_of;
 
 const STATIC: Symbol = Symbol::of("h", "0");
 const DRAWDOWN: Symbol = Symbol::plain("s");
@@ -34,14 +34,16 @@ pub(super) fn submergence(evaluation: &Evaluation, mut sheet: Sheet) -> Option<W
     let above = evaluation.water.submergence?;
     let setting = evaluation.inputs.pump_setting.as_ref().ok()?;
     sheet.put(DEPTH, Name::PumpSetting, length(setting.value), setting.origin);
-    let pumping = level(evaluation, &mut sheet)?;
+    level(evaluation, &mut sheet)?;
     let result = sheet.step(SUBMERGENCE, formula![DEPTH, "−", PUMPING], length(above));
     let minimum = evaluation.inputs.levels.minimum_submergence.as_ref().ok();
+    let little = |finding: &&Finding| matches!(finding, Finding::PumpingLevelAtPump { .. });
+    let severity = evaluation.findings.iter().find(little).map(Finding::severity);
     let limit = minimum.map(|minimum| {
         sheet.put(MINIMUM, Name::MinimumSubmergence, length(minimum.value), minimum.origin);
         let (value, unit) = length(minimum.value);
-        let holds = !short_of(above, minimum.value, setting.value.max(pumping));
-        Limit { actual: result, limit: sheet.shown(value, unit), holds }
+        let limit = sheet.shown(value, unit);
+        Limit { kind: LimitKind::AtLeast, actual: result, limit, holds: severity.is_none(), severity }
     });
     Some(Working { limit, ..sheet.done(result, &["practice"]) })
 }

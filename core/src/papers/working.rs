@@ -2,9 +2,14 @@
 
 use super::math::{Math, Measured, Symbol, filled};
 use super::{cost, lead, water};
+use crate::cable::lead::Conductor;
+use crate::cable::reactance::Build;
 use crate::evaluate::{Basis, Evaluation};
+use crate::finding::Severity;
 use crate::job::{Origin, Way};
 use crate::quantity::{ElectricCurrent, Entry, Length, Money, Unit, UnitSystem, in_amperes, in_feet};
+use crate::standards::ampacity::Rating;
+use crate::standards::conductor::{Metal, Size};
 
 /// An answer that can be opened.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -38,8 +43,10 @@ pub struct Working {
     pub more: Vec<Measured>,
     /// The sums, in order; each may use the results of those before it.
     pub steps: Vec<Step>,
-    /// What was put in, and what a table was entered with.
+    /// What was put in.
     pub values: Vec<Put>,
+    /// What the tables were entered with, beside the values.
+    pub entered: Vec<Entered>,
     /// Sources, by their keys in `SOURCES.md`.
     pub sources: Vec<&'static str>,
     /// What the result must keep to.
@@ -72,15 +79,55 @@ pub struct Put {
     pub origin: Origin,
 }
 
+/// What a table was entered with; no symbol of a formula stands for it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Entered {
+    /// What it is.
+    pub name: Name,
+    /// Its value.
+    pub value: EnteredValue,
+}
+
+/// The value that a table was entered with.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum EnteredValue {
+    /// Size of a conductor.
+    Size(Size),
+    /// Its metal.
+    Metal(Metal),
+    /// A column of the ampacity table.
+    Rating(Rating),
+    /// A temperature.
+    Temperature(Measured),
+    /// How the lead is built.
+    Build(Build),
+    /// Sets in parallel.
+    Sets(u8),
+}
+
+/// Which side of a limit a result must keep to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum LimitKind {
+    /// The limit or more.
+    AtLeast,
+    /// The limit or less.
+    AtMost,
+}
+
 /// A result and the limit that it is held to.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Limit {
+    /// Which side is the good one.
+    pub kind: LimitKind,
     /// The result.
     pub actual: Measured,
     /// The limit.
     pub limit: Measured,
-    /// True where it is kept; equality keeps it.
+    /// True where it is kept; equality keeps it, but a pump with no water above it never does.
     pub holds: bool,
+    /// How grave it is where it is not kept, as its finding says.
+    pub severity: Option<Severity>,
 }
 
 /// What a value is.
@@ -115,6 +162,20 @@ pub enum Name {
     Ambient,
     /// Sets in parallel.
     ParallelSets,
+    /// Size of the phase conductors.
+    ConductorSize,
+    /// Size of the equipment ground.
+    GroundSize,
+    /// Metal of the conductors.
+    ConductorMetal,
+    /// Temperature rating of the insulation.
+    InsulationRating,
+    /// Temperature rating of the terminals.
+    TerminalRating,
+    /// Temperature of the conductor that its resistance holds for.
+    ConductorTemperature,
+    /// How the lead is built.
+    LeadBuild,
     /// Line-to-line drop per conductor drop.
     PhaseFactor,
     /// Resistance of a conductor.
@@ -137,6 +198,12 @@ pub enum Name {
     CableFixed,
     /// Price of the metal as cable.
     MetalPrice,
+    /// Cross-section of a phase conductor.
+    PhaseArea,
+    /// Cross-section of the equipment ground.
+    GroundArea,
+    /// Density of the metal.
+    MetalDensity,
     /// Metal of one phase conductor per length.
     PhaseMass,
     /// Metal of the equipment ground per length.
@@ -166,7 +233,7 @@ pub enum Name {
 /// or in a kilometer with a length in feet or meters, divided by a thousand.
 #[must_use]
 pub fn working(evaluation: &Evaluation, topic: Topic, system: UnitSystem) -> Option<Working> {
-    let sheet = Sheet { topic, system, values: Vec::new(), steps: Vec::new() };
+    let sheet = Sheet { topic, system, values: Vec::new(), entered: Vec::new(), steps: Vec::new() };
     match topic {
         Topic::MotorCurrent(way) => lead::motor_current(evaluation, way, sheet),
         Topic::Ampacity(way) => lead::ampacity(evaluation, way, sheet),
@@ -189,6 +256,7 @@ pub(super) struct Sheet {
     topic: Topic,
     system: UnitSystem,
     values: Vec<Put>,
+    entered: Vec<Entered>,
     steps: Vec<Step>,
 }
 
@@ -202,6 +270,20 @@ impl Sheet {
     pub fn put(&mut self, symbol: Symbol, name: Name, (value, unit): (f64, Unit), origin: Origin) {
         let value = self.shown(value, unit);
         self.values.push(Put { symbol, name, value, origin });
+    }
+
+    /// Notes what a table was entered with.
+    pub fn enter(&mut self, name: Name, value: EnteredValue) {
+        self.entered.push(Entered { name, value });
+    }
+
+    /// Notes the conductor that the tables were read for. Several sets stand among the values.
+    pub fn enter_conductor(&mut self, conductor: Conductor, metal: Metal) {
+        self.enter(Name::ConductorSize, EnteredValue::Size(conductor.size));
+        self.enter(Name::ConductorMetal, EnteredValue::Metal(metal));
+        if conductor.sets == 1 {
+            self.enter(Name::ParallelSets, EnteredValue::Sets(conductor.sets));
+        }
     }
 
     /// Writes a step. Its numbers are those of the values and of the steps before it.
@@ -229,6 +311,7 @@ impl Sheet {
             more: Vec::new(),
             steps: self.steps,
             values: self.values,
+            entered: self.entered,
             sources: sources.to_vec(),
             limit: None,
         }

@@ -2,7 +2,7 @@
 //!
 //! Source: [nec-2023-ch9-t8]. Insulation thickness: type THW, NEC table 310.4(A) [nec-2023-310.4], from memory.
 
-use crate::quantity::{Area, Length, OhmsPerLength, circular_mils, inches, ohms_per_kilofoot};
+use crate::quantity::{Area, Celsius, Length, OhmsPerLength, circular_mils, inches, ohms_per_kilofoot};
 use serde::{Deserialize, Serialize};
 
 /// Metal of a conductor.
@@ -157,6 +157,9 @@ const fn row(cmil: f64, wires: u8, diameter_in: f64, copper: f64, aluminum: f64,
 /// solid value would be.
 pub const SOLID_COPPER: [(Size, f64); 4] =
     [(Size::Awg14, 3.07), (Size::Awg12, 1.93), (Size::Awg10, 1.21), (Size::Awg8, 0.764)];
+
+/// Temperature of the conductors that the table's resistances hold for.
+pub const TABLE_8_AT: Celsius = Celsius(75.0);
 
 /// Table 8, in the order of [`Size::ALL`].
 #[allow(clippy::approx_constant)] // 3.14 is 14 AWG's resistance
