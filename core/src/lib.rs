@@ -30,6 +30,7 @@ pub mod error;
 pub mod evaluate;
 pub mod finding;
 pub mod job;
+pub mod numeric;
 pub mod papers;
 pub mod power;
 pub mod pump;

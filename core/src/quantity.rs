@@ -416,6 +416,85 @@ impl Entry {
     }
 }
 
+// Water that flows, and how fast a motor is fed.
+
+pub use uom::si::f64::{Frequency, MassDensity, VolumeRate};
+use uom::si::{
+    acceleration::meter_per_second_squared, f64::Acceleration, frequency::hertz as unit_hertz,
+    mass_density::kilogram_per_cubic_meter, volume_rate::cubic_meter_per_second,
+};
+
+/// Cubic meters in one US gallon, exact: 231 cubic inches.
+pub const CUBIC_METER_PER_GALLON: f64 = 231.0 * 0.0254 * 0.0254 * 0.0254;
+/// Standard acceleration of free fall, m/s², exact by definition.
+pub const STANDARD_GRAVITY: f64 = 9.806_65;
+
+/// A flow from US gallons per minute.
+#[must_use]
+pub fn gpm(value: f64) -> VolumeRate {
+    VolumeRate::new::<cubic_meter_per_second>(value * CUBIC_METER_PER_GALLON / 60.0)
+}
+/// A flow in US gallons per minute.
+#[must_use]
+pub fn in_gpm(flow: VolumeRate) -> f64 {
+    flow.get::<cubic_meter_per_second>() * 60.0 / CUBIC_METER_PER_GALLON
+}
+/// A flow from liters per second.
+#[must_use]
+pub fn liters_per_second(value: f64) -> VolumeRate {
+    VolumeRate::new::<cubic_meter_per_second>(value / 1000.0)
+}
+/// A flow in liters per second.
+#[must_use]
+pub fn in_liters_per_second(flow: VolumeRate) -> f64 {
+    flow.get::<cubic_meter_per_second>() * 1000.0
+}
+/// A flow from cubic meters per hour.
+#[must_use]
+pub fn cubic_meters_per_hour(value: f64) -> VolumeRate {
+    VolumeRate::new::<cubic_meter_per_second>(value / 3600.0)
+}
+/// A flow in cubic meters per hour.
+#[must_use]
+pub fn in_cubic_meters_per_hour(flow: VolumeRate) -> f64 {
+    flow.get::<cubic_meter_per_second>() * 3600.0
+}
+/// A length from meters.
+#[must_use]
+pub fn meters(value: f64) -> Length {
+    Length::new::<meter>(value)
+}
+/// A power from kilowatts.
+#[must_use]
+pub fn kilowatts(value: f64) -> Power {
+    watts(value * 1000.0)
+}
+/// A frequency from hertz.
+#[must_use]
+pub fn hertz(value: f64) -> Frequency {
+    Frequency::new::<unit_hertz>(value)
+}
+/// A frequency in hertz.
+#[must_use]
+pub fn in_hertz(frequency: Frequency) -> f64 {
+    frequency.get::<unit_hertz>()
+}
+/// A density from kilograms per cubic meter.
+#[must_use]
+pub fn kilograms_per_cubic_meter(value: f64) -> MassDensity {
+    MassDensity::new::<kilogram_per_cubic_meter>(value)
+}
+/// A density in kilograms per cubic meter.
+#[must_use]
+pub fn in_kilograms_per_cubic_meter(density: MassDensity) -> f64 {
+    density.get::<kilogram_per_cubic_meter>()
+}
+/// The standard acceleration of free fall.
+#[must_use]
+pub fn gravity() -> Acceleration {
+    Acceleration::new::<meter_per_second_squared>(STANDARD_GRAVITY)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -1,0 +1,3 @@
+//! Methods on plain numbers, without units.
+
+pub mod pchip;
