@@ -10,3 +10,4 @@ pub mod ground;
 pub mod motor_current;
 pub mod overcurrent;
 pub mod reactance;
+pub mod unbalance;
