@@ -427,12 +427,14 @@ fn check_order(points: &[Point]) -> Result<(), CurveError> {
 
 /// Efficiency is zero exactly where no water is lifted, and leaves zero with a slope.
 fn check_efficiency(points: &[Point], curve: &Pchip) -> Result<(), CurveError> {
-    for (index, point) in points.iter().enumerate() {
-        let given = point.efficiency.unwrap_or(0.0);
+    let rows = || points.iter().enumerate().map(|(index, point)| (index, point, point.efficiency.unwrap_or(0.0)));
+    for (index, point, given) in rows() {
         let lifts = point.flow.value > 0.0 && point.head.value > 0.0;
         if lifts != (given > 0.0) {
             return Err(CurveError::EfficiencyAgainstHead { point: index, given });
         }
+    }
+    for (index, point, given) in rows() {
         if given == 0.0 && curve.slope(point.flow.value).is_none_or(|slope| slope == 0.0) {
             return Err(CurveError::EfficiencyFlat { point: index });
         }
