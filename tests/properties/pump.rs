@@ -232,3 +232,20 @@ proptest! {
         prop_assert!(near(share_of_best(best * r, r, best).unwrap(), 1.0, 1e-14));
     }
 }
+
+// An invented pump whose shaft power has two peaks close together; the larger is not beside the best of the stations.
+#[test]
+fn every_peak_of_power_is_looked_at() {
+    let pump = Made {
+        flows: vec![0.0, 0.734_091_7, 2.452_365_3, 3.320_137_4, 5.0],
+        heads: vec![30.0, 27.363_473_8, 18.950_201_4, 17.005_668_4, 9.0],
+        efficiencies: vec![0.0, 0.094_150_6, 0.247_105_6, 0.288_446_2, 0.3],
+    };
+    let curve = pump.curve();
+    let (_, most) = largest_shaft_power(&curve, 1.0, water()).unwrap().unwrap();
+    for part in 0..=20_000 {
+        let flow = gpm(0.999_999 * pump.flow(f64::from(part) / 20_000.0));
+        let here = curve.shaft_power(flow, water()).unwrap().unwrap();
+        assert!(here.value <= most.value * (1.0 + 1e-9), "{here:?} at {} gpm over {most:?}", in_gpm(flow));
+    }
+}
