@@ -491,7 +491,7 @@ pub fn in_kilograms_per_cubic_meter(density: MassDensity) -> f64 {
 }
 /// The standard acceleration of free fall.
 #[must_use]
-pub fn gravity() -> Acceleration {
+pub fn standard_gravity() -> Acceleration {
     Acceleration::new::<meter_per_second_squared>(STANDARD_GRAVITY)
 }
 

@@ -3,8 +3,8 @@
 use crate::error::OutsideRange;
 use crate::numeric::pchip::Pchip;
 use crate::quantity::{
-    Length, MassDensity, Power, VolumeRate, cubic_meters_per_hour, feet, gravity, in_kilograms_per_cubic_meter, meters,
-    watts,
+    Length, MassDensity, Power, VolumeRate, cubic_meters_per_hour, feet, in_kilograms_per_cubic_meter, meters,
+    standard_gravity, watts,
 };
 
 /// Fewest points that make a curve.
@@ -307,7 +307,7 @@ impl PumpCurve {
         let (head_slope, share_slope) =
             (self.head.slope(flow.value).ok_or(outside)?, efficiency.slope(flow.value).ok_or(outside)?);
         let rise = head.value + flow.value * head_slope;
-        Ok(Some(watts(density * gravity().value * rise / share_slope)))
+        Ok(Some(watts(density * standard_gravity().value * rise / share_slope)))
     }
 
     /// The point of best efficiency, or `None` where efficiency is not known. A curve joined from efficiencies has its
@@ -379,7 +379,7 @@ impl PumpCurve {
 
 /// Power in water that flows against a head, in SI units.
 fn water(flow: VolumeRate, head: Length, density: f64) -> f64 {
-    density * gravity().value * flow.value * head.value
+    density * standard_gravity().value * flow.value * head.value
 }
 
 fn column(points: &[Point], figure: impl Fn(&Point) -> Option<f64>) -> Option<Pchip> {

@@ -4,8 +4,8 @@ use super::affinity::check_ratio;
 use super::curve::PumpCurve;
 use crate::error::OutsideRange;
 use crate::quantity::{
-    Length, MassDensity, Power, VolumeRate, gravity, horsepower, in_feet, in_gpm, in_kilograms_per_cubic_meter,
-    in_watts, watts,
+    Length, MassDensity, Power, VolumeRate, horsepower, in_feet, in_gpm, in_kilograms_per_cubic_meter, in_watts,
+    standard_gravity, watts,
 };
 use uom::si::volume_rate::cubic_meter_per_second;
 
@@ -26,7 +26,7 @@ pub fn water_power(density: MassDensity, flow: VolumeRate, head: Length) -> Resu
     let density = OutsideRange::check("density", in_kilograms_per_cubic_meter(density), 500.0, 1500.0)?;
     let flow = OutsideRange::check("flow", flow.value, 0.0, 100.0)?;
     let head = OutsideRange::check("head", head.value, 0.0, 1e4)?;
-    Ok(watts(density * gravity().value * flow * head))
+    Ok(watts(density * standard_gravity().value * flow * head))
 }
 
 /// Power at a pump's shaft: P = P_water / η.
