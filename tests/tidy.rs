@@ -10,16 +10,30 @@ mod crates;
 mod formulas;
 #[path = "tidy/imports.rs"]
 mod imports;
+#[path = "tidy/index.rs"]
+mod index;
+#[path = "tidy/literals.rs"]
+mod literals;
+#[path = "tidy/locale.rs"]
+mod locale;
 #[path = "tidy/panics.rs"]
 mod panics;
+#[path = "tidy/parts.rs"]
+mod parts;
 #[path = "tidy/sizes.rs"]
 mod sizes;
 #[path = "tidy/sources.rs"]
 mod sources;
+#[path = "tidy/style.rs"]
+mod style;
 #[path = "tidy/top.rs"]
 mod top;
 #[path = "tidy/tree.rs"]
 mod tree;
+#[path = "tidy/unused.rs"]
+mod unused;
+#[path = "tidy/words.rs"]
+mod words;
 
 /// Fails with every problem on a line of its own.
 fn none(problems: Vec<String>) {

@@ -1,7 +1,8 @@
 //! Colors are written down once, in `style/tokens.css`; everything else reads them there.
 
 use super::none;
-use super::tree::{File, code, files, is_test_file, rust};
+use super::style::lines;
+use super::tree::{File, code, files, program};
 
 const TOKENS: &str = "style/tokens.css";
 
@@ -22,28 +23,9 @@ fn color(line: &str) -> Option<&str> {
     hex.or(function)
 }
 
-/// The lines of a style sheet without its comments, numbered from 1.
-fn style(text: &str) -> Vec<(usize, String)> {
-    let mut inside = false;
-    let strip = |line: &str| {
-        let mut kept = String::new();
-        let mut rest = line;
-        loop {
-            let (mark, next) = if inside { ("*/", false) } else { ("/*", true) };
-            let found = rest.split_once(mark);
-            if !inside {
-                kept.push_str(found.map_or(rest, |(before, _)| before));
-            }
-            let Some((_, after)) = found else { return kept };
-            (inside, rest) = (next, after);
-        }
-    };
-    text.lines().map(strip).enumerate().map(|(index, line)| (index + 1, line)).collect()
-}
-
 fn problems(file: &File) -> Vec<String> {
     let lines: Vec<(usize, String)> = match file.ending() {
-        "css" => style(&file.text),
+        "css" => lines(&file.text),
         _ => code(&file.text).into_iter().map(|(number, line)| (number, line.to_owned())).collect(),
     };
     let colors = lines.iter().filter_map(|(number, line)| Some((number, color(line)?)));
@@ -52,11 +34,8 @@ fn problems(file: &File) -> Vec<String> {
 
 #[test]
 fn colors_stand_only_among_the_tokens() {
-    let app = rust("app/src");
-    let app: Vec<&File> = app.iter().filter(|file| !is_test_file(&file.path, &app)).collect();
-    let sheets = files("style");
-    let sheets = sheets.iter().filter(|file| file.ending() == "css" && file.path != TOKENS);
-    none(app.into_iter().chain(sheets).flat_map(problems).collect());
+    let sheets = files("style").into_iter().filter(|file| file.ending() == "css" && file.path != TOKENS);
+    none(program("app/src").into_iter().chain(sheets).flat_map(|file| problems(&file)).collect());
 }
 
 #[test]

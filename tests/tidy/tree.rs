@@ -1,5 +1,6 @@
 //! Reading the source tree, and setting apart what is code from comments and tests.
 
+use std::collections::BTreeSet;
 use std::path::Path;
 use wellwright_tests::root;
 
@@ -53,6 +54,13 @@ pub fn rust(folder: &str) -> Vec<File> {
     files(folder).into_iter().filter(|file| file.ending() == "rs").collect()
 }
 
+/// Rust files under a folder, but those that hold nothing but tests.
+pub fn program(folder: &str) -> Vec<File> {
+    let all = rust(folder);
+    let tests = test_files(&all);
+    all.into_iter().filter(|file| !tests.contains(&file.path)).collect()
+}
+
 /// The lines of a Rust file that are neither comment nor test, numbered from 1. Relies on the layout that the formatter
 /// gives: an item ends at a closing brace as far in as it begins.
 pub fn code(text: &str) -> Vec<(usize, &str)> {
@@ -76,19 +84,20 @@ pub fn code(text: &str) -> Vec<(usize, &str)> {
     kept
 }
 
-/// Rust files that hold nothing but tests: those that another file declares under `#[cfg(test)]`.
-pub fn is_test_file(path: &str, all: &[File]) -> bool {
-    all.iter().any(|file| {
+/// Paths of files that hold nothing but tests: those that another file declares under `#[cfg(test)]`.
+fn test_files(all: &[File]) -> BTreeSet<String> {
+    let declared = |file: &File| {
         let (folder, name) = file.path.rsplit_once('/').unwrap_or_default();
         let folder = match name {
             "mod.rs" | "lib.rs" | "main.rs" => folder.to_owned(),
             name => format!("{folder}/{}", name.trim_end_matches(".rs")),
         };
-        let mut lines = file.text.lines();
-        std::iter::from_fn(|| lines.by_ref().find(|line| line.trim() == "#[cfg(test)]").and_then(|_| lines.next()))
-            .filter_map(|line| line.trim().strip_prefix("mod ")?.strip_suffix(';'))
-            .any(|module| path == format!("{folder}/{module}.rs"))
-    })
+        let lines: Vec<&str> = file.text.lines().map(str::trim).collect();
+        let after = lines.windows(2).filter(|pair| pair[0] == "#[cfg(test)]").map(|pair| pair[1]);
+        let modules = after.filter_map(|line| line.strip_prefix("mod ")?.strip_suffix(';'));
+        modules.map(|module| format!("{folder}/{module}.rs")).collect::<Vec<_>>()
+    };
+    all.iter().flat_map(declared).collect()
 }
 
 #[test]
@@ -102,6 +111,5 @@ fn comments_and_tests_are_set_apart() {
 #[test]
 fn a_file_declared_for_tests_is_one() {
     let all = [File::new("app/src/pictures/mod.rs", "mod a;\n#[cfg(test)]\nmod tests;\n")];
-    assert!(is_test_file("app/src/pictures/tests.rs", &all));
-    assert!(!is_test_file("app/src/pictures/a.rs", &all));
+    assert_eq!(test_files(&all).into_iter().collect::<Vec<_>>(), ["app/src/pictures/tests.rs"]);
 }

@@ -1,4 +1,4 @@
-//! Small sums typed into a field: `3/4`, `12.5*2`, `7 1/2`, `(430+41.7)`.
+//! Small sums typed into a field: `3/4`, `12.5*2`, `7 1/2`, `7-1/2`, `(430+41.7)`.
 
 use super::reading::NotRead;
 
@@ -10,10 +10,12 @@ const DEEPEST: usize = 16;
 enum Part {
     Number(f64),
     Sign(char),
+    /// A minus close to the numbers on both sides.
+    Dash,
 }
 
 /// The value of a sum whose numbers are written with a point. `+ - * / ( )` in the usual order; a whole number before a
-/// fraction, as in `7 1/2`, makes a mixed number.
+/// proper fraction, as in `7 1/2` or, close together as the trade writes it, `7-1/2`, makes a mixed number.
 pub fn sum(text: &str) -> Result<f64, NotRead> {
     let parts = parts(text)?;
     let mut reader = Reader { parts: &parts, at: 0 };
@@ -27,6 +29,7 @@ pub fn sum(text: &str) -> Result<f64, NotRead> {
 fn parts(text: &str) -> Result<Vec<Part>, NotRead> {
     let mut found = Vec::new();
     let mut rest = text.trim_start();
+    let mut spaced = true;
     while let Some(first) = rest.chars().next() {
         let used = if first.is_ascii_digit() || first == '.' {
             let length = number_length(rest);
@@ -36,13 +39,18 @@ fn parts(text: &str) -> Result<Vec<Part>, NotRead> {
             }
             found.push(Part::Number(value));
             length
+        } else if first == '-' && !spaced && rest[1..].starts_with(|c: char| c.is_ascii_digit()) {
+            found.push(Part::Dash);
+            1
         } else if matches!(first, '+' | '-' | '*' | '/' | '(' | ')') {
             found.push(Part::Sign(first));
             1
         } else {
             return Err(NotRead::NotANumber);
         };
-        rest = rest[used..].trim_start();
+        let after = &rest[used..];
+        rest = after.trim_start();
+        spaced = rest.len() < after.len();
     }
     Ok(found)
 }
@@ -77,6 +85,10 @@ impl Reader<'_> {
                 self.at += 1;
                 Some(*sign)
             }
+            Some(Part::Dash) if among.contains(&'-') => {
+                self.at += 1;
+                Some('-')
+            }
             _ => None,
         }
     }
@@ -94,9 +106,10 @@ impl Reader<'_> {
     }
 
     fn factors(&mut self, depth: usize) -> Result<f64, NotRead> {
-        let mut value = self.signed(depth)?;
+        let mut value = self.signed(depth, true)?;
         while let Some(sign) = self.sign(&['*', '/']) {
-            let next = self.signed(depth)?;
+            // Below a stroke a mixed number could be meant in two ways.
+            let next = self.signed(depth, sign == '*')?;
             if sign == '/' && next == 0.0 {
                 return Err(NotRead::DividesByZero);
             }
@@ -105,27 +118,33 @@ impl Reader<'_> {
         Ok(value)
     }
 
-    fn signed(&mut self, depth: usize) -> Result<f64, NotRead> {
+    fn signed(&mut self, depth: usize, mixed: bool) -> Result<f64, NotRead> {
         match self.sign(&['+', '-']) {
-            Some('-') => Ok(-self.single(depth)?),
-            _ => self.single(depth),
+            Some('-') => Ok(-self.single(depth, mixed)?),
+            _ => self.single(depth, mixed),
         }
     }
 
-    fn single(&mut self, depth: usize) -> Result<f64, NotRead> {
+    fn single(&mut self, depth: usize, mixed: bool) -> Result<f64, NotRead> {
         if self.sign(&['(']).is_some() {
             let value = self.terms(depth + 1)?;
             return self.sign(&[')']).map(|_| value).ok_or(NotRead::NotANumber);
         }
         let Some(Part::Number(value)) = self.parts.get(self.at).copied() else { return Err(NotRead::NotANumber) };
         self.at += 1;
-        // A mixed number: the fraction stands right behind the whole.
-        match self.parts.get(self.at..self.at + 3) {
-            Some(&[Part::Number(above), Part::Sign('/'), Part::Number(below)]) if value.fract() == 0.0 => {
-                self.at += 3;
-                if below == 0.0 { Err(NotRead::DividesByZero) } else { Ok(value + above / below) }
+        let fraction = match self.parts.get(self.at..) {
+            Some(&[Part::Number(above), Part::Sign('/'), Part::Number(below), ..]) => Some((above, below, 3)),
+            Some(&[Part::Dash, Part::Number(above), Part::Sign('/'), Part::Number(below), ..]) => {
+                Some((above, below, 4))
             }
-            _ => Ok(value),
+            _ => None,
+        };
+        match fraction.filter(|(above, below, _)| mixed && value.fract() == 0.0 && 0.0 < *above && above < below) {
+            Some((above, below, used)) => {
+                self.at += used;
+                Ok(value + above / below)
+            }
+            None => Ok(value),
         }
     }
 }
@@ -152,6 +171,11 @@ mod tests {
             ("1e-3*2", 0.002),
             (".5+5.", 5.5),
             ("430 + 41.7", 471.7),
+            ("7-1/2", 7.5),
+            ("7 - 1/2", 6.5),
+            ("7-3", 4.0),
+            ("9-3/2", 7.5),
+            ("1/2-1/4", 0.25),
         ] {
             let got = sum(text);
             assert!(got.clone().is_ok_and(|got| (got - value).abs() < 1e-12), "{text}: {got:?}");
@@ -160,11 +184,13 @@ mod tests {
 
     #[test]
     fn what_is_no_sum_is_refused_by_reason() {
-        for text in ["", "+", "3/", "(3", "3)", "3 4", "1.5 1/2", "3**4", "3e", "e3", "2x3", "1..2"] {
+        for text in [
+            "", "+", "3/", "(3", "3)", "3 4", "1.5 1/2", "3**4", "3e", "e3", "2x3", "1..2", "7 3/2", "1/2 1/2",
+            "12 500/3", "7 1/0",
+        ] {
             assert_eq!(sum(text), Err(NotRead::NotANumber), "{text}");
         }
         assert_eq!(sum("3/0"), Err(NotRead::DividesByZero));
-        assert_eq!(sum("7 1/0"), Err(NotRead::DividesByZero));
         assert_eq!(sum("1/(2-2)"), Err(NotRead::DividesByZero));
         assert_eq!(sum("1e999"), Err(NotRead::TooLarge));
         assert_eq!(sum("1e200*1e200"), Err(NotRead::TooLarge));

@@ -15,7 +15,7 @@ mod words;
 pub use language::{Decimals, Language, speak, words};
 pub use quantity::{
     Shown, conductor, depth, entry, entry_in, entry_text, lead_size, mass, measured, money, money_alike, money_shown,
-    percent, power, shown, unit_name, units_of,
+    percent, power, reach, result, shown, unit_name, units_of,
 };
 pub use reading::{NotRead, read};
 pub use say::{error_text, file_text, finding_text, not_read_text};

@@ -27,6 +27,7 @@ impl Shown {
     pub fn text(&self) -> String {
         match self.unit {
             "" => self.figure.clone(),
+            unit if unit.starts_with('$') => format!("${}{}", cents(&self.figure), &unit[1..]),
             unit => format!("{}{NO_BREAK}{unit}", self.figure),
         }
     }
@@ -92,7 +93,8 @@ pub fn entry(entry: Entry, system: UnitSystem) -> Shown {
 #[must_use]
 pub fn entry_in(entry: Entry, unit: Unit) -> Shown {
     let value = entry.to(unit).unwrap_or(entry.value);
-    let figure = figure(value);
+    // What was typed stands as typed; in another unit five digits are enough to the eye.
+    let figure = if unit == entry.unit { figure(value) } else { figure_of(value, 5) };
     let decimals = figure.split_once(decimals().sign()).map_or(0, |(_, fraction)| fraction.len());
     Shown { figure, unit: unit_name(unit), value, decimals }
 }
@@ -113,9 +115,30 @@ pub fn shown(value: f64, decimals: usize, unit: &'static str) -> Shown {
 #[must_use]
 pub fn depth(length: Length, system: UnitSystem) -> Shown {
     match system {
-        UnitSystem::Us => shown(in_feet(length), 0, "ft"),
-        UnitSystem::Si => shown(length.value, 1, "m"),
+        UnitSystem::Us => shown(in_feet(length), 0, unit_name(Unit::Foot)),
+        UnitSystem::Si => shown(length.value, 1, unit_name(Unit::Meter)),
     }
+}
+
+/// How deep a size reaches: rounded down, so that the depth that is shown is inside its reach.
+#[must_use]
+pub fn reach(length: Length, system: UnitSystem) -> Shown {
+    let down = |value: f64, per_unit: f64| ((value * per_unit) * (1.0 + 1e-12) + 1e-9).floor() / per_unit;
+    match system {
+        UnitSystem::Us => shown(down(in_feet(length), 1.0), 0, unit_name(Unit::Foot)),
+        UnitSystem::Si => shown(down(length.value, 10.0), 1, unit_name(Unit::Meter)),
+    }
+}
+
+/// A length to tenths, for differences that matter; whole ones without decimals.
+#[must_use]
+pub fn depth_in_tenths(length: Length, system: UnitSystem) -> Shown {
+    let (value, unit) = match system {
+        UnitSystem::Us => (in_feet(length), Unit::Foot),
+        UnitSystem::Si => (length.value, Unit::Meter),
+    };
+    let whole = (value - value.round()).abs() < 0.05 && value.round() != 0.0;
+    shown(value, usize::from(!whole), unit_name(unit))
 }
 
 /// A motor's power: horsepower as entered, kilowatts to tenths.
@@ -150,13 +173,31 @@ pub fn money(amount: Money, decimals: usize) -> String {
     if amount.0 < 0.0 && !nothing { format!("\u{2212}${text}") } else { format!("${text}") }
 }
 
-/// A figure of a working: money in cents, the rest to five digits.
+/// Money with one decimal gets its second.
+fn cents(figure: &str) -> String {
+    match figure.split_once(decimals().sign()) {
+        Some((_, fraction)) if fraction.len() == 1 => format!("{figure}0"),
+        _ => figure.to_owned(),
+    }
+}
+
+/// The result of a working: as [`measured`], to four digits.
+#[must_use]
+pub fn result(value: Entry) -> Shown {
+    if value.unit == Unit::Dollar { measured(value) } else { to_digits(value, 4) }
+}
+
+/// A figure of a working: money in cents, the rest to seven digits, so that the sums come out as shown.
 #[must_use]
 pub fn measured(value: Entry) -> Shown {
     if value.unit == Unit::Dollar {
         return money_shown(Money(value.value), 2);
     }
-    let figure = figure_of(value.value, 5);
+    to_digits(value, 7)
+}
+
+fn to_digits(value: Entry, digits: i32) -> Shown {
+    let figure = figure_of(value.value, digits);
     let decimals = figure.split_once(decimals().sign()).map_or(0, |(_, fraction)| fraction.len());
     Shown { figure, unit: unit_name(value.unit), value: value.value, decimals }
 }
@@ -208,7 +249,7 @@ mod tests {
     fn an_entry_shows_in_either_system_and_never_changes() {
         let typed = Entry::new(620.0, Unit::Foot);
         assert_eq!(entry_text(typed, UnitSystem::Us), "620\u{a0}ft");
-        assert_eq!(entry_text(typed, UnitSystem::Si), "188.976\u{a0}m");
+        assert_eq!(entry_text(typed, UnitSystem::Si), "188.98\u{a0}m");
         assert_eq!(entry_text(Entry::new(0.8, Unit::One), UnitSystem::Us), "0.8");
     }
 }

@@ -62,9 +62,9 @@ fn typeset(text: &str) -> String {
             '\u{2212}' | '\u{2013}' => out.push('-'),
             '×' | '·' => out.push('*'),
             '÷' | '\u{2044}' | '\u{2215}' => out.push('/'),
-            '¼' => out.push_str(" 1/4"),
-            '½' => out.push_str(" 1/2"),
-            '¾' => out.push_str(" 3/4"),
+            '¼' => out.push_str(" 1/4 "),
+            '½' => out.push_str(" 1/2 "),
+            '¾' => out.push_str(" 3/4 "),
             letter if letter.is_whitespace() => out.push(' '),
             letter => out.push(letter),
         }
@@ -115,28 +115,37 @@ fn same_unit(name: &str, typed: &str) -> bool {
 fn with_point(text: &str, decimals: Decimals) -> Result<String, NotRead> {
     let mut out = String::with_capacity(text.len());
     let mut rest = text;
-    while !rest.is_empty() {
+    // Whether a space and three digits more would go on with the number before.
+    let mut goes_on = false;
+    while let Some(first) = rest.chars().next() {
         let length = rest.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ','))).unwrap_or(rest.len());
         if length > 0 {
-            out.push_str(&one_number(&rest[..length], decimals)?);
+            let number = &rest[..length];
+            let digits = number.bytes().all(|byte| byte.is_ascii_digit());
+            goes_on = digits && (goes_on || number.len() <= 3 && !number.starts_with('0'));
+            out.push_str(&one_number(number, decimals)?);
             rest = &rest[length..];
+            continue;
         }
-        // Spaces between thousands: exactly three digits behind, and no fraction that would make a mixed number.
-        let mut letters = rest.chars();
-        if let Some(letter) = letters.next() {
-            if !(letter == ' ' && joins_thousands(&out, letters.as_str())) {
-                out.push(letter);
-            }
-            rest = letters.as_str();
+        rest = &rest[first.len_utf8()..];
+        let joins = first == ' ' && three_digits(rest);
+        if joins && goes_on {
+            continue;
         }
+        // Three digits behind a space that mark no thousands: two numbers, or one with a slip.
+        if joins && out.ends_with(|c: char| c.is_ascii_digit()) {
+            return Err(NotRead::TwoWays);
+        }
+        goes_on = false;
+        out.push(first);
     }
     Ok(out)
 }
 
-fn joins_thousands(before: &str, after: &str) -> bool {
-    let digits = after.bytes().take_while(u8::is_ascii_digit).count();
-    let follows = after[digits..].trim_start();
-    before.ends_with(|c: char| c.is_ascii_digit()) && digits == 3 && !follows.starts_with('/')
+/// Whether a text begins with exactly three digits that are no part of a fraction.
+fn three_digits(text: &str) -> bool {
+    let digits = text.bytes().take_while(u8::is_ascii_digit).count();
+    digits == 3 && !text[digits..].trim_start().starts_with('/')
 }
 
 /// One number, of digits, points and commas, with a point before its decimals.
@@ -219,6 +228,9 @@ mod tests {
             ("½", 0.5),
             ("7 1/2", 7.5),
             ("430+41,7", 471.7),
+            ("7-1/2", 7.5),
+            ("12 345 678", 12_345_678.0),
+            ("1 234,5", 1234.5),
         ];
         for (text, expected) in cases {
             assert_eq!(value(text), Ok(Some(expected)), "{text}");
@@ -288,6 +300,12 @@ mod tests {
             ("1.234.567", NotRead::TwoWays),
             ("1234,567.8", NotRead::TwoWays),
             ("a,b", NotRead::NotANumber),
+            ("22.5 230", NotRead::TwoWays),
+            ("0 500", NotRead::TwoWays),
+            ("1234 567", NotRead::TwoWays),
+            ("½½", NotRead::NotANumber),
+            ("½7", NotRead::NotANumber),
+            ("12 500/3", NotRead::NotANumber),
             ("1e999", NotRead::TooLarge),
             ("3/0", NotRead::DividesByZero),
             ("<script>", NotRead::NotANumber),

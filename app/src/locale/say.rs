@@ -1,6 +1,6 @@
 //! Errors and findings in words.
 
-use super::quantity::{depth, entry_text};
+use super::quantity::{depth_in_tenths as depth, entry_text};
 use super::reading::NotRead;
 use super::words;
 use wellwright_core::error::InputError;

@@ -6,7 +6,10 @@ use super::words;
 #[must_use]
 pub fn source_text(key: &str) -> String {
     if let Some(part) = key.strip_prefix("nec-2023-") {
-        return (words().working.nec)(&part.replace("ch9-t", "9, T"));
+        return match part.strip_prefix("ch9-t") {
+            Some(table) => (words().working.chapter_9)(table),
+            None => (words().working.nec)(&paragraph(part)),
+        };
     }
     match key {
         "practice" => words().working.practice.to_owned(),
@@ -23,6 +26,17 @@ pub fn source_text(key: &str) -> String {
     }
 }
 
+/// A paragraph as the code writes it: keys have small letters without brackets.
+fn paragraph(part: &str) -> String {
+    let place = part.find(|c: char| c.is_ascii_alphabetic()).unwrap_or(part.len());
+    let (number, letter) = part.split_at(place);
+    match (number, letter) {
+        (number, "") => number.to_owned(),
+        ("310.15", letter) => format!("{number}({})(1)", letter.to_uppercase()),
+        (number, letter) => format!("{number}({})", letter.to_uppercase()),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::source_text;
@@ -30,7 +44,9 @@ mod tests {
     #[test]
     fn keys_read_as_titles() {
         assert_eq!(source_text("nec-2023-310.16"), "NEC (NFPA 70), 2023 edition, 310.16");
-        assert_eq!(source_text("nec-2023-ch9-t8"), "NEC (NFPA 70), 2023 edition, 9, T8");
+        assert_eq!(source_text("nec-2023-ch9-t8"), "NEC (NFPA 70), 2023 edition, chapter 9, table 8");
+        assert_eq!(source_text("nec-2023-110.14c"), "NEC (NFPA 70), 2023 edition, 110.14(C)");
+        assert_eq!(source_text("nec-2023-310.15b"), "NEC (NFPA 70), 2023 edition, 310.15(B)(1)");
         assert_eq!(source_text("ieee-141-1993"), "IEEE 141-1993");
         assert_eq!(source_text("astm-b230"), "ASTM B230");
         assert_eq!(source_text("iec-60028"), "IEC 60028");

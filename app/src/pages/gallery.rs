@@ -1,6 +1,6 @@
 //! The gallery of parts, for those who build the page: every part in its states, at `?gallery`.
 
-use crate::locale::{shown, words};
+use crate::locale::{shown, unit_name, words};
 use crate::parts::big_answer::{BigAnswer, Says, Swatch};
 use crate::parts::caution::CautionBoxes;
 use crate::parts::choice::ChoiceField;
@@ -25,8 +25,8 @@ use wellwright_core::evaluate::Basis;
 use wellwright_core::finding::Severity;
 use wellwright_core::job::{Field, Job, Way};
 use wellwright_core::papers::{Topic, working};
-use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{Entry, Unit};
+use wellwright_core::standards::conductor::Metal;
 
 /// The gallery.
 #[component]
@@ -78,7 +78,7 @@ fn Fields(app: App) -> impl IntoView {
             <WorkedOut
                 label=words().tables.pumping_level
                 hint=words().fields.worked_out
-                shown=Signal::stored(Some(shown(471.7, 1, "ft")))
+                shown=Signal::stored(Some(shown(471.7, 1, unit_name(Unit::Foot))))
             />
         </section>
     }
@@ -87,17 +87,17 @@ fn Fields(app: App) -> impl IntoView {
 #[component]
 fn Choices() -> impl IntoView {
     let words = words();
-    let (kind, marked, basis) = (RwSignal::new(None), RwSignal::new(None), RwSignal::new(Basis::Installed));
+    let (metal, marked, basis) = (RwSignal::new(None), RwSignal::new(None), RwSignal::new(Basis::Installed));
     view! {
         <section>
             <h2>{words.gallery.choices}</h2>
             <ChoiceField
-                label=words.fields.motor_kind_label
-                id="gallery.kind"
-                options=[MotorKind::Submersible, MotorKind::Surface].map(|kind| (kind, (words.fields.motor_kind)(kind))).to_vec()
-                assumed=MotorKind::Submersible
-                value=kind.into()
-                on_choose=Callback::new(move |chosen| kind.set(chosen))
+                label=words.fields.metal_label
+                id="gallery.metal"
+                options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.fields.metal)(metal))).to_vec()
+                assumed=Metal::Copper
+                value=metal.into()
+                on_choose=Callback::new(move |chosen| metal.set(chosen))
             />
             <Switch
                 label=words.fields.terminals_label
@@ -157,12 +157,12 @@ fn Judged() -> impl IntoView {
 fn Shows() -> impl IntoView {
     let words = words();
     let says = Says {
-        title: (words.answer.saves_at)(Way::V480, &shown(620.0, 0, "ft").text()),
+        title: (words.answer.saves_at)(Way::V480, &shown(620.0, 0, unit_name(Unit::Foot)).text()),
         figure: crate::locale::money(wellwright_core::quantity::Money(546.0), 0),
         unit: "",
         note: words.gallery.sample.to_owned(),
     };
-    let cell = |depth: f64| Cell::Figure(shown(depth, 0, "ft"));
+    let cell = |depth: f64| Cell::Figure(shown(depth, 0, unit_name(Unit::Foot)));
     let row = |way: Way, from: f64, to: f64| vec![Cell::words((words.answer.way)(way)), cell(from), cell(to)];
     let grid = Grid {
         columns: vec![words.tables.way, words.tables.from, words.tables.to],

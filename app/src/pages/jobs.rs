@@ -1,11 +1,12 @@
 //! The list of jobs, each hanging from the ground at its own depth.
 
-use crate::locale::{self, file_text, words};
+use crate::locale::{self, file_text, finding_text, words};
 use crate::parts::empty::Empty;
 use crate::parts::file_drop::FileDrop;
 use crate::parts::menu::Menu;
 use crate::parts::notice::{SetAsideNotice, StorageNotice};
 use crate::parts::screen_settings::{SettingsMenu, Units};
+use crate::parts::verdict::{Level, Verdict};
 use crate::pictures::WellMark;
 use crate::platform::files::Reading;
 use crate::platform::storage;
@@ -14,6 +15,7 @@ use crate::state::{App, Edit, Open, Sheet, app};
 use leptos::html;
 use leptos::prelude::*;
 use wellwright_core::evaluate::{Evaluation, Saving};
+use wellwright_core::finding::Severity;
 use wellwright_core::job::{Field, Job, Way, wire};
 use wellwright_core::quantity::{Length, UnitSystem, feet};
 
@@ -123,6 +125,12 @@ fn Row(
         move || sheet.with(|sheet| if sheet.job.demo { words.list.demo.to_owned() } else { sheet.job.note.clone() });
     let facts = move || sheet.with(|sheet| facts(&sheet.job, app.settings.get().units));
     let line = move || answer.with(line);
+    let worst = move || {
+        let finding =
+            answer.with(|answer| answer.findings.first().copied().filter(|found| found.severity() > Severity::Note))?;
+        let reason = finding_text(&finding, app.settings.get().units);
+        Some(view! { <Verdict level=Level::Found(finding.severity()) reason=reason /> })
+    };
     let depth = move || answer.with(|answer| answer.inputs.pump_setting.as_ref().ok().map(|known| known.value));
     let href = id.with_value(|id| Route::Job(id.clone(), Page::Water).href());
     view! {
@@ -147,6 +155,7 @@ fn Row(
                 <b>{move || line().0}</b>
                 <span class="note">{move || line().1}</span>
             </p>
+            <div class="worst">{worst}</div>
             <Menu label=Signal::derive(move || (words.list.more_for)(&name())) closes=true>
                 <button class="btn quiet" on:click=move |_| renaming.set(true)>{words.list.rename}</button>
                 <button class="btn quiet" on:click=move |_| duplicate(app, id)>{words.list.duplicate}</button>
@@ -214,14 +223,19 @@ fn facts(job: &Job, system: UnitSystem) -> String {
     both.join(", ")
 }
 
-/// What a job's row says: the figure, the words beneath, and `ok`, `stop` or `none`.
+/// What a job's row says: the figure, the words beneath, and `ok`, `stopped`, `stop` or `none`.
 fn line(answer: &Evaluation) -> (String, String, &'static str) {
     let words = words();
     match (&answer.here, answer.errors.len()) {
         (Some(here), _) => match &here.saving {
             Some(Saving { net, .. }) => {
                 let way = if net.0 < 0.0 { Way::V240 } else { Way::V480 };
-                (locale::money(net.size(), 0), (words.answer.saves)(way).to_owned(), "ok")
+                let state = if answer.findings.iter().any(|found| found.severity() == Severity::Stop) {
+                    "stopped"
+                } else {
+                    "ok"
+                };
+                (locale::money(net.size(), 0), (words.answer.saves)(way).to_owned(), state)
             }
             None => (words.answer.no_size.to_owned(), String::new(), "stop"),
         },

@@ -22,9 +22,9 @@ pub fn BigAnswer(
     /// What it says.
     #[prop(into)]
     says: Signal<Says>,
-    /// A shorter title where the screen is narrow.
-    #[prop(default = "")]
-    short: &'static str,
+    /// What stands beside the title, as the mark of a stop.
+    #[prop(optional)]
+    mark: Option<Children>,
     /// Class of a way's line before the title, or nothing.
     #[prop(default = "")]
     swatch: &'static str,
@@ -38,10 +38,6 @@ pub fn BigAnswer(
     let title = move || says.with(|says| says.title.clone());
     // Figures with cents are set smaller, so that they fit.
     let long = move || says.with(|says| says.figure.contains(['.', ',']) && says.figure.len() > 8).then_some("");
-    let name = match short {
-        "" => view! { <span>{title}</span> }.into_any(),
-        short => view! { <span class="only-desk">{title}</span><span class="only-phone">{short}</span> }.into_any(),
-    };
     let opens = on_working.map(|open| {
         view! {
             <Show when=move || has_working.get()>
@@ -50,7 +46,7 @@ pub fn BigAnswer(
         }
     });
     view! {
-        <dt>{(!swatch.is_empty()).then(|| view! { <Swatch class=swatch /> })}{name}{opens}</dt>
+        <dt>{(!swatch.is_empty()).then(|| view! { <Swatch class=swatch /> })}<span>{title}</span>{mark.map(|mark| mark())}{opens}</dt>
         <dd>
             <span class="figure" data-long=long>
                 {move || says.with(|says| says.figure.clone())}

@@ -44,6 +44,9 @@ pub fn Sprite() -> impl IntoView {
                 <path d="M9 2 16.500 15.500h-15z" class="mark" /><circle cx="9" cy="11.200" r="1.8" class="solid" />
             </symbol>
             <symbol id="s-open" viewBox="0 0 18 18"><circle cx="9" cy="9" r="7" class="mark" /></symbol>
+            <symbol id="s-wrong" viewBox="0 0 18 18">
+                <path d="M9 1.500 16.500 9 9 16.500 1.500 9z" class="mark" /><path d="M9 5v5M9 11.500v1.600" class="mark" />
+            </symbol>
             <symbol id="s-stop" viewBox="0 0 18 18">
                 <path d="M5.600 1h6.800L17 5.600v6.800L12.400 17H5.600L1 12.400V5.600z" class="solid" /><path d="M5 9h8" class="bar-mark" />
             </symbol>

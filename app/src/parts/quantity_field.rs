@@ -3,13 +3,14 @@
 use super::stepping::stepped;
 use crate::locale::{self, NotRead, entry_in, error_text, not_read_text, unit_name, words};
 use crate::parts::icon::Icon;
+use crate::platform::focus;
 use crate::state::{Edit, Open, Sheet};
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 use wellwright_core::error::InputError;
 use wellwright_core::evaluate::Evaluation;
 use wellwright_core::job::{Field, Origin, Stand, Way};
-use wellwright_core::quantity::{Entry, Unit, UnitSystem};
+use wellwright_core::quantity::{Entry, Kind, Unit, UnitSystem};
 
 /// What a field shows: everything that follows from the sheet, its evaluation and the unit.
 #[derive(Debug, Clone, PartialEq)]
@@ -60,6 +61,10 @@ pub fn QuantityField(
         open.pause.run(());
     };
     let keys = move |event: KeyboardEvent| {
+        if event.key() == "Enter" {
+            focus::leave(&event);
+            return;
+        }
         let now = open.sheet.with_untracked(|sheet| {
             let stand_in = || open.answer.with_untracked(|answer| answer.inputs.stand_in(field));
             sheet.job.get(field).or_else(stand_in)
@@ -71,6 +76,8 @@ pub fn QuantityField(
         }
     };
     let name = field.path();
+    // A phone's keypad of digits has no stroke and no space, which `7 1/2` needs.
+    let keyboard = if field.kind() == Kind::Power { "text" } else { "decimal" };
     let described = format!("{name}-says");
     let wrong = move || look.with(|look| look.state == "error");
     view! {
@@ -81,7 +88,7 @@ pub fn QuantityField(
             </label>
             <input
                 id=name
-                inputmode="decimal"
+                inputmode=keyboard
                 autocomplete="off"
                 spellcheck="false"
                 enterkeyhint="done"

@@ -13,6 +13,8 @@ pub enum Standing {
     Done,
     /// Figures are missing or wrong.
     Open,
+    /// A figure is out of range or no number.
+    Wrong,
     /// A finding says stop.
     Stop,
 }
@@ -88,7 +90,7 @@ pub fn Dock(
         <nav class="dock" aria-label=frame.pages_label>
             {move || {
                 let (href, name) = before();
-                view! { <a class="before" href=href aria-label=(frame.back_to)(name)><Icon name="back" />{name}</a> }
+                view! { <a href=href aria-label=(frame.back_to)(name)><Icon name="back" />{name}</a> }
             }}
             <div class="middle">
                 <b aria-hidden="true">{title}</b>
@@ -136,6 +138,7 @@ fn Dots(stations: Memo<[Station; 7]>, here: Memo<Page>) -> impl IntoView {
 fn mark(standing: Standing, here: bool) -> &'static str {
     match (standing, here) {
         (Standing::Stop, _) => "stop",
+        (Standing::Wrong, _) => "wrong",
         (_, true) => "here",
         (standing, false) => name(standing),
     }
@@ -145,6 +148,7 @@ fn name(standing: Standing) -> &'static str {
     match standing {
         Standing::Done => "done",
         Standing::Open => "open",
+        Standing::Wrong => "wrong",
         Standing::Stop => "stop",
     }
 }

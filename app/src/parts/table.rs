@@ -81,7 +81,7 @@ pub fn Table(
     };
     view! {
         <Show when=move || grid.with(Option::is_some)>
-            <section class="table">
+            <section class="table" class:long=sorts class:opens=on_working.is_some()>
                 <div class="head">
                     <h3>{title}</h3>
                     <button class="btn quiet" aria-label=(words().frame.copy_table)(title) on:click=copy>{words().frame.copy}</button>

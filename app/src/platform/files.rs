@@ -85,9 +85,9 @@ pub fn print() {
     let _ = window().print();
 }
 
-/// A file name from a title: letters, digits and hyphens.
+/// A file name from a title: letters, digits and hyphens; `nameless` for a title without any.
 #[must_use]
-pub fn file_name(title: &str, ending: &str) -> String {
+pub fn file_name(title: &str, nameless: &str, ending: &str) -> String {
     let mut name = String::new();
     for letter in title.chars().take(60) {
         if letter.is_alphanumeric() {
@@ -97,7 +97,7 @@ pub fn file_name(title: &str, ending: &str) -> String {
         }
     }
     let name = name.trim_end_matches('-');
-    format!("{}.{ending}", if name.is_empty() { "job" } else { name })
+    format!("{}.{ending}", if name.is_empty() { nameless } else { name })
 }
 
 #[cfg(test)]
@@ -106,10 +106,10 @@ mod tests {
 
     #[test]
     fn file_names_hold_nothing_that_a_file_system_minds() {
-        assert_eq!(file_name("Brindle Wash, lot 7", "json"), "brindle-wash-lot-7.json");
-        assert_eq!(file_name("../../etc", "json"), "etc.json");
-        assert_eq!(file_name("Pozo Ñandú", "json"), "pozo-ñandú.json");
-        assert_eq!(file_name("<>", "json"), "job.json");
-        assert!(file_name(&"x".repeat(500), "json").len() < 70);
+        assert_eq!(file_name("Brindle Wash, lot 7", "job", "json"), "brindle-wash-lot-7.json");
+        assert_eq!(file_name("../../etc", "job", "json"), "etc.json");
+        assert_eq!(file_name("Pozo Ñandú", "job", "json"), "pozo-ñandú.json");
+        assert_eq!(file_name("<>", "job", "json"), "job.json");
+        assert!(file_name(&"x".repeat(500), "job", "json").len() < 70);
     }
 }

@@ -10,11 +10,25 @@ pub fn arrive(heading: &HtmlElement) {
     let options = FocusOptions::new();
     options.set_prevent_scroll(true);
     let _ = heading.focus_with_options(&options);
-    let narrow = window().match_media("(max-width: 760px)").ok().flatten().is_some_and(|query| query.matches());
+    let narrow = window().match_media("(max-width: 52em)").ok().flatten().is_some_and(|query| query.matches());
     if narrow {
         heading.scroll_into_view();
     } else {
         window().scroll_to_with_x_and_y(0.0, 0.0);
+    }
+}
+
+/// Gives the focus to the element of an id.
+pub fn take(id: &str) -> bool {
+    let found =
+        leptos::prelude::document().get_element_by_id(id).and_then(|found| found.dyn_into::<HtmlElement>().ok());
+    found.is_some_and(|element| element.focus().is_ok())
+}
+
+/// Takes the focus from the element of an event, which puts a phone's keyboard away.
+pub fn leave(event: &Event) {
+    if let Some(element) = event.target().and_then(|target| target.dyn_into::<HtmlElement>().ok()) {
+        let _ = element.blur();
     }
 }
 

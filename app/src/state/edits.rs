@@ -3,7 +3,6 @@
 use super::Sheet;
 use wellwright_core::cable::reactance::Build;
 use wellwright_core::job::{Field, Sets};
-use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::Entry;
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::Metal;
@@ -26,8 +25,6 @@ pub enum Edit {
 /// One choice; `None` goes back to the assumed one.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Choice {
-    /// Kind of motor.
-    MotorKind(Option<MotorKind>),
     /// Metal of the lead.
     Metal(Option<Metal>),
     /// Build of the lead.
@@ -65,7 +62,6 @@ impl Edit {
             Self::Choice(choice) => {
                 let choices = &mut sheet.job.choices;
                 match *choice {
-                    Choice::MotorKind(kind) => choices.motor_kind = kind,
                     Choice::Metal(metal) => choices.metal = metal,
                     Choice::Build(build) => choices.build = build,
                     Choice::Insulation(rating) => choices.insulation = rating,

@@ -175,6 +175,12 @@ impl Job {
         self.figures.get(&field).copied()
     }
 
+    /// Whether nothing was entered yet but a name.
+    #[must_use]
+    pub fn is_blank(&self) -> bool {
+        self.figures.is_empty() && self.choices == Choices::default()
+    }
+
     /// Enters a figure, or clears the field.
     pub fn set(&mut self, field: Field, entry: Option<Entry>) {
         match entry {

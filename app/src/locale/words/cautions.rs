@@ -19,22 +19,22 @@ pub struct Cautions {
 pub const ENGLISH: Cautions = Cautions {
     water: [
         ("Never enter a well or a pit", "Gas gathers there and there is no air."),
-        ("Ask before you drill or pump", "Water rights and the sanitary seal are local law."),
+        ("Ask before you drill or pump", "Water rights and the sanitary seal are set by the law where you drill."),
     ],
     pump: [
         (
-            "The string weighs tons",
+            "The string can weigh tons",
             "Use a rated rig and clamps, and let nobody stand under it. Look up: power lines kill rig crews.",
         ),
         (
             "A shut valve can burst the tank",
-            "Against it a pump can build more pressure than tank or pipe will bear: fit the relief valve first, with no valve before it.",
+            "Against it a pump can build more pressure than tank or pipe will bear: fit the relief valve first, with no valve between it and the pump.",
         ),
     ],
     power: [
         (
             "The drive holds a charge",
-            "Licensed electrician, local code. Lock off, wait the time marked on the drive, then test: capacitors hold a deadly charge. The equipment’s manual and marking win over this page.",
+            "Use a licensed electrician and follow local code. Lock off, wait the time marked on the drive, then test for voltage: capacitors hold a deadly charge. The equipment’s manual and marking win over this page.",
         ),
         (
             "A generator needs a transfer switch",
@@ -42,10 +42,10 @@ pub const ENGLISH: Cautions = Cautions {
         ),
     ],
     cable: [
-        ("Bond what can be touched", "Bond the metal casing and the pump to the circuit’s ground."),
+        ("Bond all metal that can be touched", "Bond the metal casing and the pump to the circuit’s ground."),
         (
             "A long lead on a drive can double the voltage at the motor",
-            "The extra equipment must hold the filter that the drive’s manual asks for.",
+            "The extra equipment must include the filter that the drive’s manual asks for.",
         ),
         (
             "480\u{a0}V saves copper, not always losses",
@@ -55,14 +55,14 @@ pub const ENGLISH: Cautions = Cautions {
     cost: [("Prices are examples", "They are invented until you enter your own; get quotes.")],
     startup: [
         (
+            "Lock off, wait, then test for voltage",
+            "Use a licensed electrician and follow local code. Capacitors hold a deadly charge: wait the time marked on the drive, then prove it dead before you touch a terminal.",
+        ),
+        (
             "It can start by itself",
             "After a power cut the pump may start without warning: post a sign, guard the shaft.",
         ),
-        (
-            "Lock off, wait, then test",
-            "Licensed electrician, local code. Capacitors hold a deadly charge: wait the time marked on the drive, then prove it dead before you touch a terminal.",
-        ),
-        ("Take the drive off before insulation tests", "Afterwards discharge the cable."),
+        ("Disconnect the drive before insulation tests", "Afterwards discharge the cable."),
         ("Release a tank’s pressure before you open it", "Set its precharge while it is drained."),
     ],
 };
@@ -71,22 +71,25 @@ pub const ENGLISH: Cautions = Cautions {
 pub const SPANISH: Cautions = Cautions {
     water: [
         ("Nunca entre en un pozo ni en una fosa", "Ahí se junta gas y no hay aire."),
-        ("Pregunte antes de perforar o bombear", "La concesión de agua y el sello sanitario son ley local."),
+        (
+            "Pregunte antes de perforar o bombear",
+            "Los derechos o la concesión de agua y el sello sanitario los fija la ley que rige en el sitio.",
+        ),
     ],
     pump: [
         (
-            "La columna pesa toneladas",
-            "Use grúa y abrazaderas de capacidad probada, y que nadie se pare debajo. Mire hacia arriba: las líneas eléctricas matan cuadrillas.",
+            "La columna puede pesar toneladas",
+            "Use grúa y abrazaderas con capacidad certificada para el peso, y que nadie se pare debajo. Mire hacia arriba: las líneas eléctricas matan cuadrillas.",
         ),
         (
             "Una válvula cerrada puede reventar el tanque",
-            "Contra ella la bomba puede dar más presión de la que aguantan el tanque o la tubería: ponga primero la válvula de alivio, sin ninguna válvula antes.",
+            "Contra ella la bomba puede dar más presión de la que aguantan el tanque o la tubería: ponga primero la válvula de alivio, sin ninguna válvula entre ella y la bomba.",
         ),
     ],
     power: [
         (
             "El variador guarda carga",
-            "Electricista con licencia, código local. Bloquee, espere el tiempo marcado en el variador y luego pruebe: los capacitores guardan una carga mortal. El manual y el marcado del equipo mandan sobre esta página.",
+            "Encargue el trabajo a un electricista con licencia o calificado, según el código o la norma local. Corte, bloquee con candado, espere el tiempo marcado en el variador y luego verifique con medidor que no hay voltaje: los capacitores guardan una carga mortal. El manual y el marcado del equipo mandan sobre esta página.",
         ),
         (
             "Una planta de luz necesita interruptor de transferencia",
@@ -95,27 +98,27 @@ pub const SPANISH: Cautions = Cautions {
     ],
     cable: [
         (
-            "Aterrice todo lo que se pueda tocar",
-            "Una el ademe metálico y la bomba al conductor de puesta a tierra del circuito.",
+            "Conecte a tierra física todo metal que se pueda tocar",
+            "Conecte el ademe metálico y la bomba al conductor de puesta a tierra del circuito.",
         ),
         (
-            "Un cable largo tras un variador puede duplicar el voltaje en el motor",
+            "Un cable largo a la salida de un variador puede duplicar el voltaje en el motor",
             "El equipo adicional debe incluir el filtro que pida el manual del variador.",
         ),
         (
             "480\u{a0}V ahorra cobre, no siempre pérdidas",
-            "Vea el calor en el cable. Los medidores para 60\u{a0}Hz puros engañan a la salida de un variador.",
+            "Vea el calor en el cable. Los medidores comunes de 60\u{a0}Hz engañan a la salida de un variador.",
         ),
     ],
     cost: [("Los precios son ejemplos", "Son inventados hasta que usted escriba los suyos; pida cotizaciones.")],
     startup: [
         (
-            "Puede arrancar solo",
-            "Después de un apagón la bomba puede arrancar sin aviso: ponga un letrero y guarda en la flecha.",
+            "Bloquee, espere y verifique que no hay voltaje",
+            "Encargue el trabajo a un electricista con licencia o calificado, según el código o la norma local. Los capacitores guardan una carga mortal: espere el tiempo marcado en el variador y compruebe que no hay voltaje antes de tocar una terminal.",
         ),
         (
-            "Bloquee, espere y luego pruebe",
-            "Electricista con licencia, código local. Los capacitores guardan una carga mortal: espere el tiempo marcado en el variador y compruebe que no hay voltaje antes de tocar una terminal.",
+            "Puede arrancar sola",
+            "Después de un apagón la bomba puede arrancar sin aviso: ponga un letrero y una guarda en la flecha.",
         ),
         ("Desconecte el variador antes de probar el aislamiento", "Después descargue el cable."),
         ("Saque la presión del tanque antes de abrirlo", "Ajuste su precarga con el tanque vacío de agua."),

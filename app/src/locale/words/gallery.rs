@@ -45,7 +45,7 @@ pub const ENGLISH: Gallery = Gallery {
     caution: "Caution",
     ways: "Ways: color, dash and name",
     stations: "Stations of a job",
-    working: "Working drawer",
+    working: "Calculation drawer",
     notices: "Notice",
     sample: "Invented figures, for looking at the parts only.",
 };
@@ -69,7 +69,7 @@ pub const SPANISH: Gallery = Gallery {
     caution: "Precaución",
     ways: "Opciones: color, trazo y nombre",
     stations: "Estaciones de un trabajo",
-    working: "Panel de desarrollo",
+    working: "Panel de cálculo",
     notices: "Aviso",
     sample: "Datos inventados, sólo para ver las piezas.",
 };

@@ -32,6 +32,7 @@ pub struct List {
     pub not_opened: fn(&str, &str) -> String,
     pub too_large: Text,
     pub unreadable_file: Text,
+    pub nameless: Text,
 }
 
 /// US English.
@@ -70,6 +71,7 @@ pub const ENGLISH: List = List {
     not_opened: |file, why| format!("“{file}” was not opened: {why}. Nothing was changed."),
     too_large: "it is larger than any job file",
     unreadable_file: "the browser could not read it",
+    nameless: "job",
 };
 
 /// Spanish.
@@ -83,19 +85,19 @@ pub const SPANISH: List = List {
     delete: "Borrar",
     deleted: |name| format!("Se borró «{name}»."),
     more_for: |name| format!("Más para {name}"),
-    no_jobs: "Aún no hay trabajos en este equipo",
+    no_jobs: "Aún no hay trabajos en este dispositivo",
     no_jobs_hint: "Un trabajo es un pozo: su profundidad, su motor, su cable y lo que cuestan.",
-    add_demo_jobs: "Agregar los trabajos de muestra",
-    demo: "Muestra",
-    demo_note: "Trabajo de muestra: el lugar y los precios son inventados",
-    demo_foot: "Trabajos de muestra: los lugares y los precios son inventados.",
+    add_demo_jobs: "Agregar los trabajos de ejemplo",
+    demo: "Ejemplo",
+    demo_note: "Trabajo de ejemplo: el lugar y los precios son inventados",
+    demo_foot: "Trabajos de ejemplo: los lugares y los precios son inventados.",
     demo_prices: "Precios inventados, noviembre de 2026",
     kept_here: |count| match count {
-        1 => "1 trabajo, guardado en este equipo. No se envía nada a ningún lado.".to_owned(),
-        count => format!("{count} trabajos, todos guardados en este equipo. No se envía nada a ningún lado."),
+        1 => "1 trabajo, guardado en este dispositivo. No se envía nada a ningún lado.".to_owned(),
+        count => format!("{count} trabajos, todos guardados en este dispositivo. No se envía nada a ningún lado."),
     },
     well_scale: |depth| format!("Pozos dibujados a una misma escala: {depth}."),
-    not_found: "Este trabajo no está en este equipo.",
+    not_found: "Este trabajo no está en este dispositivo.",
     all_jobs: "Todos los trabajos",
     no_answer_yet: "Aún sin respuesta",
     figures_wrong: |count| match count {
@@ -108,4 +110,5 @@ pub const SPANISH: List = List {
     not_opened: |file, why| format!("No se abrió «{file}»: {why}. No se cambió nada."),
     too_large: "es más grande que cualquier archivo de trabajo",
     unreadable_file: "el navegador no pudo leerlo",
+    nameless: "trabajo",
 };

@@ -43,10 +43,10 @@ pub const ENGLISH: Say = Say {
     unit_misfit: |typed, unit| format!("“{typed}”: {unit} does not fit here."),
     no_size: |way| {
         format!(
-            "No listed size meets both ampacity and drop on the {way}. Take a higher voltage, a shorter lead, or allow more drop."
+            "No listed size carries the current and keeps the drop on the {way}. Use a shorter lead, allow more drop, better insulation, or parallel sets."
         )
     },
-    aluminum_in_well: "Aluminum does not belong down a well. Take copper.",
+    aluminum_in_well: "Aluminum does not belong down a well. Use copper.",
     ground_grew: |way| format!("On the {way} the ground grew with the phase conductors, NEC 250.122(B). Order it so."),
     pump_dry: |short| {
         format!(
@@ -59,7 +59,7 @@ pub const ENGLISH: Say = Say {
         )
     },
     pump_below_bottom: "The pump is set at the well’s bottom or deeper. Check both depths.",
-    near_bottom: |above| format!("The pump hangs {above} above the well’s bottom: sand and sludge. Set it higher."),
+    near_bottom: |above| format!("The pump hangs {above} above the well’s bottom: sand and silt. Set it higher."),
     beyond_usual: |field, usual| format!("{field}: beyond the usual {usual}. Check it."),
     file_not_json: |line, column| format!("it is cut short or no job file (line {line}, column {column})"),
     file_no_schema: "it does not say that it is a job file",
@@ -85,12 +85,12 @@ pub const SPANISH: Say = Say {
     unit_misfit: |typed, unit| format!("«{typed}»: {unit} no va aquí."),
     no_size: |way| {
         format!(
-            "{way}: ningún calibre de la tabla cumple a la vez con ampacidad y caída. Use más voltaje, un cable más corto o permita más caída."
+            "{way}: ningún calibre de la tabla cumple a la vez con ampacidad y caída. Use un cable más corto, permita más caída, mejor aislamiento o juegos en paralelo."
         )
     },
     aluminum_in_well: "El aluminio no va dentro de un pozo. Use cobre.",
     ground_grew: |way| {
-        format!("{way}: la tierra física creció con los conductores de fase, NEC 250.122(B). Pídala así.")
+        format!("{way}: la tierra física se aumentó con los conductores de fase, NEC 250.122(B). Pídala así.")
     },
     pump_dry: |short| {
         format!(

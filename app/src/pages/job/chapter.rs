@@ -4,10 +4,11 @@ use super::headline::{cost_line, size_line};
 use crate::locale::{self, shown, words};
 use crate::parts::stations::{Standing, Station};
 use crate::routes::Page;
+use wellwright_core::error::InputError;
 use wellwright_core::evaluate::Evaluation;
 use wellwright_core::finding::{Finding, Severity};
-use wellwright_core::job::{Field, Way};
-use wellwright_core::quantity::{Entry, UnitSystem, in_amperes};
+use wellwright_core::job::{Field, Origin, Way};
+use wellwright_core::quantity::{Entry, Unit, UnitSystem, in_amperes};
 
 /// The page where a figure is entered.
 #[must_use]
@@ -39,35 +40,46 @@ fn page_of_finding(finding: &Finding) -> Page {
 pub fn stations(answer: &Evaluation, system: UnitSystem) -> [Station; 7] {
     Page::ALL.map(|page| {
         let stop = |finding: &Finding| finding.severity() == Severity::Stop && page_of_finding(finding) == page;
-        let wrong = answer.errors.iter().any(|error| page_of(error.field()) == page);
+        let here = || answer.errors.iter().filter(move |error| page_of(error.field()) == page);
+        let wrong = here().any(|error| !matches!(error, InputError::Missing { .. }));
         let says = says(page, answer, system);
-        if answer.findings.iter().any(stop) {
-            let word = (words().answer.severity)(Severity::Stop);
-            Station { standing: Standing::Stop, says: says.unwrap_or_else(|| word.to_owned()) }
-        } else if wrong || says.is_none() {
-            Station { standing: Standing::Open, says: words().answer.missing.to_owned() }
+        let words = &words().answer;
+        let (standing, says) = if wrong {
+            (Standing::Wrong, words.wrong.to_owned())
+        } else if answer.findings.iter().any(stop) {
+            (Standing::Stop, says.unwrap_or_else(|| (words.severity)(Severity::Stop).to_owned()))
+        } else if here().next().is_some() || says.is_none() {
+            (Standing::Open, words.missing.to_owned())
         } else {
-            Station { standing: Standing::Done, says: says.unwrap_or_default() }
-        }
+            (Standing::Done, says.unwrap_or_default())
+        };
+        Station { standing, says }
     })
+}
+
+/// Whether an answer at the job's depth waits for a figure; the levels in the well are judged apart.
+#[must_use]
+pub fn blocks(field: Field) -> bool {
+    !matches!(field, Field::StaticLevel | Field::Drawdown | Field::WellDepth | Field::MinimumSubmergence)
 }
 
 /// A page's answer in a few words; `None` while a figure for it is missing.
 fn says(page: Page, answer: &Evaluation, system: UnitSystem) -> Option<String> {
     let inputs = &answer.inputs;
     let here = answer.here.as_ref();
-    let amps = |amps| shown(in_amperes(amps), 1, locale::unit_name(wellwright_core::quantity::Unit::Ampere)).text();
+    let amps = |amps| shown(in_amperes(amps), 1, locale::unit_name(Unit::Ampere)).text();
     match page {
         Page::Water => inputs.pump_setting.as_ref().ok().map(|depth| locale::depth(depth.value, system).text()),
         Page::Pump => inputs.motor_power.as_ref().ok().map(|power| locale::power(power.value, system).text()),
         Page::Power => inputs.device.as_ref().ok().map(|device| {
-            locale::entry_text(Entry::new(in_amperes(device.value), wellwright_core::quantity::Unit::Ampere), system)
+            let amps = locale::entry_text(Entry::new(in_amperes(device.value), Unit::Ampere), system);
+            if device.origin == Origin::Typed { amps } else { (words().answer.provisional)(&amps) }
         }),
         Page::Cable => here.map(|here| size_line(here.way(Way::V480))),
         Page::Cost => here.map(|here| cost_line(here.saving.as_ref())),
         Page::Startup => {
             let current = inputs.motor_current[Way::V480 as usize].as_ref().ok()?;
-            Some(amps(current.nameplate.map_or(current.table, |known| known.value)))
+            current.nameplate.map(|known| amps(known.value))
         }
         Page::Papers => here.map(|_| words().tables.ready.to_owned()),
     }
@@ -85,14 +97,24 @@ mod tests {
         let stations = stations(&evaluate(&demo_jobs().remove(0)), UnitSystem::Us);
         let said: Vec<&str> = stations.iter().map(|station| station.says.as_str()).collect();
         assert!(stations.iter().all(|station| station.standing == Standing::Done), "{stations:?}");
-        assert_eq!(said[..3], ["620\u{a0}ft", "7.5\u{a0}hp", "45\u{a0}A"]);
-        assert_eq!(said[3..5], ["3\u{a0}×\u{a0}12\u{a0}AWG", "$546 by 480\u{a0}V"]);
+        assert_eq!(said[..3], ["620\u{a0}ft", "7.5\u{a0}hp", "45\u{a0}A, provisional"]);
+        assert_eq!(said[3..5], ["3\u{a0}×\u{a0}12\u{a0}AWG", "$546 with 480\u{a0}V"]);
     }
 
     #[test]
     fn an_empty_job_waits_for_depth_and_motor() {
         let stations = stations(&evaluate(&Job::default()), UnitSystem::Us);
         assert!(stations.iter().all(|station| station.standing == Standing::Open), "{stations:?}");
+    }
+
+    #[test]
+    fn a_wrong_figure_is_not_called_missing() {
+        let mut job = demo_jobs().remove(0);
+        job.set(Field::AllowedDrop, Some(Entry::new(90.0, Unit::Percent)));
+        let stations = stations(&evaluate(&job), UnitSystem::Us);
+        assert_eq!(stations[Page::Cable as usize].standing, Standing::Wrong);
+        assert_eq!(stations[Page::Cost as usize].standing, Standing::Open);
+        assert!(blocks(Field::AllowedDrop) && !blocks(Field::StaticLevel));
     }
 
     #[test]

@@ -2,12 +2,12 @@
 
 use super::headline::{phases, why};
 use crate::locale::{
-    Shown, conductor, depth, entry, lead_size, mass, money_shown, percent, power, shown, unit_name, words,
+    conductor, entry, lead_size, mass, money_alike, money_shown, percent, power, rating, reach, shown, unit_name, words,
 };
 use crate::parts::quantity_field::origin;
 use crate::parts::table::{Cell, Grid};
 use wellwright_core::evaluate::{Basis, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
-use wellwright_core::job::{Field, Inputs, Way};
+use wellwright_core::job::{Checked, Choices, Field, Inputs, Job, Origin, Way};
 use wellwright_core::papers::Topic;
 use wellwright_core::quantity::{
     ElectricCurrent, ElectricPotential, Money, Unit, UnitSystem, in_amperes, in_volts, in_watts,
@@ -18,11 +18,11 @@ fn amps(current: ElectricCurrent) -> Cell {
 }
 
 fn volts(potential: ElectricPotential, decimals: usize) -> Cell {
-    Cell::Figure(shown(in_volts(potential), decimals, "V"))
+    Cell::Figure(shown(in_volts(potential), decimals, unit_name(Unit::Volt)))
 }
 
-fn dollars(amount: Money) -> Cell {
-    Cell::Figure(money_shown(amount, 2))
+fn dollars(amount: Money, decimals: usize) -> Cell {
+    Cell::Figure(money_shown(amount, decimals))
 }
 
 /// A figure that opens its working.
@@ -35,7 +35,7 @@ fn opens(cell: Cell, topic: Topic) -> Cell {
 
 /// A table of figures by way, the 480 V way first.
 fn by_way(rows: Vec<(&'static str, [Cell; 2])>) -> Grid {
-    let way = words().answer.way;
+    let way = words().answer.way_short;
     let row = |(name, [low, high]): (&'static str, [Cell; 2])| vec![Cell::words(name), high, low];
     Grid {
         columns: vec![words().tables.figure, way(Way::V480), way(Way::V240)],
@@ -58,9 +58,9 @@ pub fn here(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
         both(words.ampacity, &|lead, way| opens(amps(lead.run.run.ampacity), Topic::Ampacity(way.way))),
         both(words.drop, &|lead, way| opens(volts(lead.drop, 2), Topic::Drop(way.way))),
         both(words.drop_share, &|lead, _| Cell::Figure(percent(lead.drop_share, 2))),
-        both(words.loss, &|lead, _| Cell::Figure(shown(in_watts(lead.loss), 0, "W"))),
+        both(words.loss, &|lead, _| Cell::Figure(shown(in_watts(lead.loss), 0, unit_name(Unit::Watt)))),
         both(words.metal, &|lead, _| Cell::Figure(mass(lead.metal, system))),
-        both(words.reach, &|lead, _| Cell::Figure(depth(lead.run.to, system))),
+        both(words.reach, &|lead, _| Cell::Figure(reach(lead.run.to, system))),
     ]))
 }
 
@@ -68,32 +68,33 @@ fn leads(here: &Here, sweep: &Sweep, cell: &dyn Fn(&WayHere, &WaySweep) -> Cell)
     Way::ALL.map(|way| here.way(way).map_or_else(|| Cell::words("–"), |lead| cell(lead, sweep.way(way))))
 }
 
-/// What each way costs at the job's depth.
+/// What each way costs at the job's depth; in cents only where whole dollars would not add up.
 #[must_use]
 pub fn costs(answer: &Evaluation) -> Option<Grid> {
     let (here, sweep) = (answer.here.as_ref()?, answer.sweep.as_ref()?);
     let words = &words().tables;
+    let decimals = cost_decimals(here, sweep);
+    let worked = |amount, way, basis| opens(dollars(amount, decimals), Topic::CableCost(way, basis));
     let mut grid = by_way(vec![
-        (
-            words.cable,
-            leads(here, sweep, &|lead, way| opens(dollars(lead.cable), Topic::CableCost(way.way, Basis::Cable))),
-        ),
-        (words.equipment, leads(here, sweep, &|_, way| dollars(way.equipment))),
-        (
-            words.installed,
-            leads(here, sweep, &|lead, way| {
-                opens(dollars(lead.installed), Topic::CableCost(way.way, Basis::Installed))
-            }),
-        ),
+        (words.cable, leads(here, sweep, &|lead, way| worked(lead.cable, way.way, Basis::Cable))),
+        (words.equipment, leads(here, sweep, &|_, way| dollars(way.equipment, decimals))),
+        (words.installed, leads(here, sweep, &|lead, way| worked(lead.installed, way.way, Basis::Installed))),
     ]);
     if let Some(saving) = &here.saving {
-        grid.rows.push(vec![
-            Cell::words(words.net),
-            opens(dollars(saving.net), Topic::Saving(Basis::Installed)),
-            Cell::words("–"),
-        ]);
+        let net = opens(dollars(saving.net, decimals), Topic::Saving(Basis::Installed));
+        grid.rows.push(vec![Cell::words(words.net), net, Cell::words("–")]);
     }
     Some(grid)
+}
+
+fn cost_decimals(here: &Here, sweep: &Sweep) -> usize {
+    let sums =
+        Way::ALL.map(|way| here.way(way).map_or(0, |lead| money_alike(lead.installed, sweep.way(way).equipment)));
+    let difference = match here.ways {
+        [Some(low), Some(high)] => money_alike(low.installed, high.installed),
+        _ => 0,
+    };
+    sums.into_iter().fold(difference, usize::max)
 }
 
 /// Every size of both ways and how deep it reaches: the curve as a table.
@@ -104,11 +105,11 @@ pub fn steps(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Option<Gr
     let cells = |way: &WaySweep, run: &DepthRun| {
         let cost = |at| Cell::Figure(money_shown(way.cost_on(run, at, basis), 0));
         vec![
-            Cell::words((words().answer.way)(way.way)),
+            Cell::words((words().answer.way_short)(way.way)),
             Cell::words(conductor(run.run.conductor)),
             Cell::words(lead_size(run.run.ground)),
-            Cell::Figure(depth(run.from, system)),
-            Cell::Figure(depth(run.to, system)),
+            Cell::Figure(reach(run.from, system)),
+            Cell::Figure(reach(run.to, system)),
             Cell::words(why(run.run.governs)),
             cost(run.from),
             cost(run.to),
@@ -145,32 +146,33 @@ fn currents(inputs: &Inputs) -> Option<[&wellwright_core::job::MotorCurrent; 2]>
     }
 }
 
-/// The motor's figures as a drive asks for them.
+/// The motor's figures as a drive asks for them: those of the nameplate only. What is assumed or from a table is not
+/// shown here, since a drive that is set up by it does not protect the motor.
 #[must_use]
 pub fn plate(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
     let (words, inputs) = (&words().tables, &answer.inputs);
-    let currents = currents(inputs)?;
     let rated = power(inputs.motor_power.as_ref().ok()?.value, system);
-    let current = |way: Way| {
-        let current = currents[way as usize];
-        amps(current.nameplate.map_or(current.table, |known| known.value))
+    let currents = currents(inputs)?;
+    let unread = || Cell::words(words.read_plate);
+    let current = |way: Way| currents[way as usize].nameplate.map_or_else(unread, |known| amps(known.value));
+    let typed = |figure: &Checked<f64>| match figure {
+        Ok(known) if known.origin == Origin::Typed => Cell::Figure(shown(known.value, 2, "")),
+        _ => unread(),
     };
-    let plain = |value: f64| Cell::Figure(shown(value, 2, ""));
     let same = |cell: Cell| [cell.clone(), cell];
-    let mut rows = vec![
+    Some(by_way(vec![
         (words.rated_power, same(Cell::Figure(rated))),
         (words.rated_volts, Way::ALL.map(|way| volts(wellwright_core::quantity::volts(way.rated_volts()), 0))),
         (words.rated_amps, Way::ALL.map(current)),
-    ];
-    for (name, figure) in [(words.power_factor, &inputs.power_factor), (words.efficiency, &inputs.efficiency)] {
-        rows.extend(figure.as_ref().ok().map(|known| (name, same(plain(known.value)))));
-    }
-    Some(by_way(rows))
+        (words.power_factor, same(typed(&inputs.power_factor))),
+        (words.efficiency, same(typed(&inputs.efficiency))),
+    ]))
 }
 
 /// Every figure of the job with where it comes from.
 #[must_use]
-pub fn figures(answer: &Evaluation, typed: impl Fn(Field) -> Option<Shown>, system: UnitSystem) -> Grid {
+pub fn figures(answer: &Evaluation, job: &Job, system: UnitSystem) -> Grid {
+    let typed = |field| job.get(field).filter(|given| given.value.is_finite()).map(|given| entry(given, system));
     let table = &words().tables;
     let row = |field: Field| {
         let (value, from) = match typed(field) {
@@ -181,6 +183,23 @@ pub fn figures(answer: &Evaluation, typed: impl Fn(Field) -> Option<Shown>, syst
     };
     Grid {
         columns: vec![table.figure, table.value, table.origin],
-        rows: Field::ALL.into_iter().filter_map(row).collect(),
+        rows: Field::ALL.into_iter().filter_map(row).chain(choices(&job.choices)).collect(),
     }
+}
+
+/// Every choice with whether it was made: an order rests on them as on the figures.
+fn choices(choices: &Choices) -> Vec<Vec<Cell>> {
+    let (fields, table) = (&words().fields, &words().tables);
+    let row = |name: &'static str, value: &'static str, made: bool| {
+        vec![Cell::words(name), Cell::words(value), Cell::words(if made { table.typed } else { fields.assumed })]
+    };
+    let marked = if choices.terminals_marked_75() { words().frame.on } else { words().frame.off };
+    vec![
+        row(fields.motor_kind_label, (fields.motor_kind)(choices.motor_kind()), choices.motor_kind.is_some()),
+        row(fields.metal_label, (fields.metal)(choices.metal()), choices.metal.is_some()),
+        row(fields.insulation_label, rating(choices.insulation()), choices.insulation.is_some()),
+        row(fields.terminals_label, marked, choices.terminals_marked_75.is_some()),
+        row(fields.build_label, (fields.build)(choices.build()), choices.build.is_some()),
+        row(fields.sets_label, (fields.sets)(choices.most_sets()), choices.most_sets.is_some()),
+    ]
 }

@@ -1,8 +1,10 @@
 //! What the answer says, in words and figures: pure, from the evaluation.
 
+use super::chapter::blocks;
 use crate::locale::{self, depth, money, money_alike, percent, words};
 use crate::parts::big_answer::Says;
 use wellwright_core::cable::lead::{Conductor, Governs};
+use wellwright_core::error::InputError;
 use wellwright_core::evaluate::{Basis, Evaluation, Here, Saving, WayHere};
 use wellwright_core::job::Way;
 use wellwright_core::quantity::{Money, UnitSystem, in_feet};
@@ -28,14 +30,14 @@ pub fn headline(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Headli
         saving: match (here, saving) {
             (Some(here), Some(saving)) => saved(here, saving, system, basis, decimals),
             (Some(_), None) => plain(words().answer.no_saving, words().answer.no_size),
-            (None, _) => waiting(),
+            (None, _) => waiting(answer),
         },
         ways: Way::ALL.map(|way| match here {
             Some(here) => here.way(way).map_or_else(
-                || plain((words().answer.way)(way), words().answer.no_size),
+                || plain((words().answer.way_short)(way), words().answer.no_size),
                 |lead| way_says(way, lead, basis, decimals),
             ),
-            None => plain((words().answer.way)(way), ""),
+            None => plain((words().answer.way_short)(way), ""),
         }),
         even: even(answer, system, basis),
     }
@@ -46,8 +48,10 @@ fn plain(title: &str, note: &str) -> Says {
 }
 
 /// Without an answer: the figures that are waited for are listed by the page.
-fn waiting() -> Says {
-    plain(words().answer.waiting_for, "")
+fn waiting(answer: &Evaluation) -> Says {
+    let missing = answer.errors.iter().any(|error| matches!(error, InputError::Missing { .. }));
+    let title = if missing { words().answer.waiting_for } else { words().answer.figures_wrong };
+    Says { title: title.to_owned(), ..Says::default() }
 }
 
 /// The saving in a sentence, for who hears it; what is waited for where there is none.
@@ -55,14 +59,16 @@ fn waiting() -> Says {
 pub fn sentence(answer: &Evaluation, system: UnitSystem, basis: Basis) -> String {
     let saving = answer.here.as_ref().and_then(|here| Some((here.depth, here.saving.as_ref()?.on(basis))));
     match saving {
+        Some((at, amount)) if amount.0 == 0.0 => (words().answer.same_at)(&depth(at, system).text()),
         Some((at, amount)) => {
             let way = if amount.0 < 0.0 { Way::V240 } else { Way::V480 };
             (words().say.saving_now)(way, &money(amount.size(), 0), &depth(at, system).text())
         }
         None if answer.errors.is_empty() => words().answer.no_size.to_owned(),
         None => {
-            let fields: Vec<&str> = answer.errors.iter().map(|error| (words().fields.label)(error.field())).collect();
-            format!("{} {}", words().answer.waiting_for, fields.join(", "))
+            let fields = answer.errors.iter().map(|error| error.field()).filter(|field| blocks(*field));
+            let names: Vec<&str> = fields.map(|field| (words().fields.label)(field)).collect();
+            format!("{} {}", waiting(answer).title, names.join(", "))
         }
     }
 }
@@ -117,7 +123,7 @@ fn way_says(way: Way, lead: &WayHere, basis: Basis, decimals: usize) -> Says {
     let size = phases(lead.run.run.conductor);
     let drop = (words().answer.drop_of)(&percent(lead.drop_share, 1).text());
     Says {
-        title: (words().answer.way)(way).to_owned(),
+        title: (words().answer.way_short)(way).to_owned(),
         figure: money(cost(lead, basis), decimals),
         unit: "",
         note: format!("{size}, {drop}"),
@@ -136,6 +142,9 @@ pub fn cost_line(saving: Option<&Saving>) -> String {
     saving.map_or_else(
         || words().answer.no_saving.to_owned(),
         |saving| {
+            if saving.net.0 == 0.0 {
+                return money(saving.net, 0);
+            }
             let way = if saving.net.0 < 0.0 { Way::V240 } else { Way::V480 };
             (words().answer.saved)(way, &money(saving.net.size(), 0))
         },
@@ -196,7 +205,7 @@ mod tests {
         assert_eq!(says.saving.figure, "$546");
         assert_eq!(says.saving.note, "480\u{a0}V: $1,446 off the cable, $900 more equipment");
         assert_eq!(says.ways[0].figure, "$2,255");
-        assert_eq!(says.ways[0].note, "3\u{a0}×\u{a0}6\u{a0}AWG, drop 4.6\u{a0}%");
+        assert_eq!(says.ways[0].note, "3\u{a0}×\u{a0}6\u{a0}AWG, drop\u{a0}4.6\u{a0}%");
         assert_eq!(says.ways[1].figure, "$1,709");
         assert_eq!((says.even.figure.as_str(), says.even.unit), ("426", "ft"));
         let said = sentence(&answer, UnitSystem::Us, Basis::Installed);
@@ -210,7 +219,7 @@ mod tests {
     fn without_figures_it_says_what_is_waited_for() {
         let says = headline(&evaluate(&Job::default()), UnitSystem::Us, Basis::Installed);
         assert_eq!(says.saving.title, "Waiting for");
-        assert_eq!(says.saving.figure, "–");
+        assert_eq!(says.saving.figure, "");
         let said = sentence(&evaluate(&Job::default()), UnitSystem::Us, Basis::Installed);
         assert_eq!(said, "Waiting for Pump setting, Motor power");
     }

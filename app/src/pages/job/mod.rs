@@ -187,6 +187,11 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
         };
         open.answer.with(|answer| working(answer, topic, open.system.get()))
     });
+    let type_depth = Callback::new(move |()| {
+        if !focus::take(Field::PumpSetting.path()) {
+            id.with_value(|id| Route::Job(id.clone(), Page::Water)).go();
+        }
+    });
     let opened = Memo::new(move |_| desk.working.with(Option::is_some));
     let close = Callback::new(move |()| {
         desk.working.set(None);
@@ -198,7 +203,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
         desk.working.set(None);
     });
     view! {
-        <main class="job" class:aside=move || opened.get()>
+        <main class="job" class:aside=move || opened.get() class:waiting=move || open.answer.with(|answer| answer.here.is_none())>
             <Show
                 when=move || opened.get()
                 fallback=move || view! { <section class="inputs" aria-label=words.fields.figures_label>{inputs}</section> }
@@ -209,9 +214,8 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                 <StorageNotice />
                 <Answers desk=desk id=id />
                 <div class="picture">
-                    <Findings open=open stops=true />
                     <Picture desk=desk />
-                    <Nudge open=open />
+                    <Nudge open=open on_type=type_depth />
                     <div class="under">
                         <p class="note">{words.picture.rod_hint}</p>
                         <Segmented
@@ -225,7 +229,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                             on_choose=Callback::new(move |chosen| basis.set(chosen))
                         />
                     </div>
-                    <Findings open=open stops=false />
+                    <Findings open=open />
                 </div>
             </section>
             <div class="below">{below}</div>
@@ -263,10 +267,12 @@ fn Heading(
 ) -> impl IntoView {
     let heading = NodeRef::<html::H2>::new();
     Effect::new(move |_| {
-        if let Some(heading) = heading.get()
-            && desk.turned.try_update_value(|turned| std::mem::replace(turned, true)) == Some(true)
-        {
+        let Some(heading) = heading.get() else { return };
+        if desk.turned.try_update_value(|turned| std::mem::replace(turned, true)) == Some(true) {
             focus::arrive(&heading);
+        } else if desk.open.sheet.with_untracked(|sheet| sheet.job.is_blank()) {
+            // A new job begins with its first figure.
+            focus::take(Field::PumpSetting.path());
         }
     });
     view! { <h2 class="chapter" tabindex="-1" node_ref=heading>{words().frame.pages[page as usize]}</h2> }

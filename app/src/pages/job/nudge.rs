@@ -3,14 +3,21 @@
 use crate::locale::{depth, entry_text, words};
 use crate::state::{Edit, Open};
 use leptos::prelude::*;
+use std::time::Duration;
 use wellwright_core::job::Field;
 use wellwright_core::quantity::{Entry, Length, Unit, UnitSystem};
+
+/// How long a key is held before it goes on, and how fast it goes on.
+const HOLD: Duration = Duration::from_millis(450);
+const EACH: Duration = Duration::from_millis(110);
 
 /// Two keys and the depth between them.
 #[component]
 pub fn Nudge(
     /// The open job.
     open: Open,
+    /// Called to type the depth.
+    on_type: Callback<()>,
 ) -> impl IntoView {
     let picture = &words().picture;
     let now = Memo::new(move |_| {
@@ -25,12 +32,44 @@ pub fn Nudge(
         }
     };
     let by = move || entry_text(step_of(open.system.get()), open.system.get());
+    let held = StoredValue::new(None::<IntervalHandle>);
+    let waiting = StoredValue::new(None::<TimeoutHandle>);
+    let release = move || {
+        if let Some(Some(handle)) = waiting.try_update_value(Option::take) {
+            handle.clear();
+        }
+        if let Some(Some(handle)) = held.try_update_value(Option::take) {
+            handle.clear();
+        }
+    };
+    on_cleanup(release);
+    // A key that is held goes on by itself.
+    let hold = move |direction: f64| {
+        release();
+        let repeat = move || held.set_value(set_interval_with_handle(move || step(direction), EACH).ok());
+        waiting.set_value(set_timeout_with_handle(repeat, HOLD).ok());
+    };
+    let key = move |direction: f64, sign: &'static str, label: fn(&str) -> String| {
+        view! {
+            <button
+                class="btn"
+                aria-label=move || label(&by())
+                on:click=move |_| step(direction)
+                on:pointerdown=move |_| hold(direction)
+                on:pointerup=move |_| release()
+                on:pointerleave=move |_| release()
+                on:pointercancel=move |_| release()
+            >
+                {sign}
+            </button>
+        }
+    };
     view! {
         <Show when=move || now.get().is_some()>
             <div class="nudge only-phone">
-                <button class="btn" aria-label=move || (picture.shallower)(&by()) on:click=move |_| step(-1.0)>"−"</button>
-                <output>{picture.pump_at}" "<b>{text}</b></output>
-                <button class="btn" aria-label=move || (picture.deeper)(&by()) on:click=move |_| step(1.0)>"+"</button>
+                {key(-1.0, "−", picture.shallower)}
+                <button class="btn" on:click=move |_| on_type.run(())>{picture.pump_at}" "<b>{text}</b></button>
+                {key(1.0, "+", picture.deeper)}
             </div>
         </Show>
     }

@@ -1,7 +1,7 @@
 //! Papers: the job on a sheet, to print and to hand on.
 
 use super::{Desk, Heading, Picture, findings::Findings, grids};
-use crate::locale::{depth, entry, words};
+use crate::locale::{depth, words};
 use crate::parts::caution::CautionBoxes;
 use crate::parts::table::Table;
 use crate::platform::files;
@@ -23,7 +23,7 @@ pub fn Papers(
     let tables = &words.tables;
     let save = move |_| {
         let (name, text) = open.sheet.with_untracked(|sheet| {
-            let name = files::file_name(&sheet.job.name, "json");
+            let name = files::file_name(&sheet.job.name, words.list.nameless, "json");
             (name, format!("{:#}\n", wire::write(&sheet.job)))
         });
         if files::save(&name, "application/json", &text) {
@@ -37,11 +37,7 @@ pub fn Papers(
     });
     let figures = Memo::new(move |_| {
         let system = open.system.get();
-        open.sheet.with(|sheet| {
-            let typed =
-                |field| sheet.job.get(field).filter(|given| given.value.is_finite()).map(|given| entry(given, system));
-            open.answer.with(|answer| Some(grids::figures(answer, typed, system)))
-        })
+        open.sheet.with(|sheet| open.answer.with(|answer| Some(grids::figures(answer, &sheet.job, system))))
     });
     let here = Memo::new(move |_| open.answer.with(|answer| grids::here(answer, open.system.get())));
     let costs = Memo::new(move |_| open.answer.with(grids::costs));
@@ -56,7 +52,7 @@ pub fn Papers(
         <article class="paper">
             <Heading page=Page::Papers desk=desk />
             <div class="row screen">
-                <button class="btn act" on:click=move |_| files::print()>{tables.print}</button>
+                <button class="btn act" disabled=move || open.answer.with(|answer| answer.here.is_none()) on:click=move |_| files::print()>{tables.print}</button>
                 <button class="btn" on:click=save>{tables.save_file}</button>
                 <p class="note">{tables.save_hint}</p>
             </div>
@@ -64,8 +60,7 @@ pub fn Papers(
             <p class="note">{demo}</p>
             <p class="paper-answer">{said}</p>
             <Picture desk=desk />
-            <Findings open=open stops=true />
-            <Findings open=open stops=false />
+            <Findings open=open />
             <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here />
             <Table title=tables.costs hint=Signal::stored(tables.costs_hint.to_owned()) grid=costs />
             <Table title=tables.figures grid=figures />

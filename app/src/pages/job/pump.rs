@@ -3,13 +3,10 @@
 use super::{Desk, Heading};
 use crate::locale::words;
 use crate::parts::caution::CautionBoxes;
-use crate::parts::choice::ChoiceField;
 use crate::parts::quantity_field::QuantityField;
 use crate::routes::Page;
-use crate::state::Choice;
 use leptos::prelude::*;
-use wellwright_core::job::{Choices, Field};
-use wellwright_core::pump::motor::MotorKind;
+use wellwright_core::job::Field;
 
 /// The inputs of the page.
 #[component]
@@ -22,14 +19,6 @@ pub fn Inputs(
     view! {
         <Heading page=Page::Pump desk=desk />
         <QuantityField field=Field::MotorPower open=open />
-        <ChoiceField
-            label=words.fields.motor_kind_label
-            id="motor.kind"
-            options=[MotorKind::Submersible, MotorKind::Surface].map(|kind| (kind, (words.fields.motor_kind)(kind))).to_vec()
-            assumed=Choices::default().motor_kind()
-            value=desk.chosen(|choices| choices.motor_kind)
-            on_choose=desk.choose(Choice::MotorKind)
-        />
         <QuantityField field=Field::NameplateAmps230 open=open />
         <QuantityField field=Field::NameplateAmps460 open=open />
         <QuantityField field=Field::MotorPowerFactor open=open />

@@ -15,10 +15,13 @@ pub fn Inputs(
 ) -> impl IntoView {
     let open = desk.open;
     let tables = &words().tables;
+    // What must be done before anyone opens the drive stands before its figures.
+    let (first, then) = words().cautions.startup.split_at(1);
     let plate = Memo::new(move |_| open.answer.with(|answer| grids::plate(answer, open.system.get())));
     view! {
         <Heading page=Page::Startup desk=desk />
-        <CautionBoxes cautions=words().cautions.startup.to_vec() />
+        <CautionBoxes cautions=first.to_vec() />
         <Table title=tables.plate hint=Signal::stored(tables.plate_hint.to_owned()) grid=plate />
+        <CautionBoxes cautions=then.to_vec() />
     }
 }

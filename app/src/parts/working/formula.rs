@@ -1,23 +1,25 @@
 //! Formulas as MathML, and on one line of text.
 
-use crate::locale::measured;
+use crate::locale::{measured, words};
 use std::fmt::Write as _;
 use wellwright_core::papers::{Math, Measured, Symbol};
 use wellwright_core::quantity::Unit;
 
-/// A formula as MathML, with its result where it has one.
+/// A formula as MathML.
 #[must_use]
-pub fn markup(symbol: Symbol, formula: &[Math], result: Option<Measured>) -> String {
-    let mut out = String::from(r#"<math display="block">"#);
+pub fn markup(symbol: Symbol, formula: &[Math]) -> String {
+    let mut out = String::from("<math>");
     letter(symbol, &mut out);
     sign("=", &mut out);
     row(formula, &mut out);
-    if let Some(result) = result {
-        sign("=", &mut out);
-        let _ = write!(out, "<mtext>{}</mtext>", measured(result).text());
-    }
     out.push_str("</math>");
     out
+}
+
+/// The result behind a formula as MathML.
+#[must_use]
+pub fn equals(result: Measured) -> String {
+    format!("<math><mo>=</mo><mtext>{}</mtext></math>", measured(result).text())
 }
 
 fn letter(symbol: Symbol, out: &mut String) {
@@ -56,8 +58,8 @@ fn row(pieces: &[Math], out: &mut String) {
                 out.push_str("</mrow>");
                 let _ = write!(out, "<mn>{power}</mn></msup>");
             }
-            Math::Max(one, other) => choice("max", one, other, out),
-            Math::Min(one, other) => choice("min", one, other, out),
+            Math::Max(one, other) => choice(words().working.larger, one, other, out),
+            Math::Min(one, other) => choice(words().working.smaller, one, other, out),
         }
     }
     out.push_str("</mrow>");
@@ -129,21 +131,25 @@ fn flat(pieces: &[Math], out: &mut String) {
                 out.push_str(if whole { "" } else { ")" });
                 let _ = write!(out, "^{power}");
             }
-            Math::Max(one, other) => pair("max", one, "; ", other, out),
-            Math::Min(one, other) => pair("min", one, "; ", other, out),
+            Math::Max(one, other) => pair(words().working.larger, one, "; ", other, out),
+            Math::Min(one, other) => pair(words().working.smaller, one, "; ", other, out),
         }
     }
 }
 
-/// Both parts in brackets.
+/// Both parts, each in brackets where it is a sum of its own.
 fn pair(name: &str, one: &[Math], between: &str, other: &[Math], out: &mut String) {
-    let bracket = name.is_empty() && one.len() > 1;
+    let part = |pieces: &[Math], out: &mut String| {
+        let bracket = name.is_empty() && pieces.len() > 1;
+        out.push_str(if bracket { "(" } else { "" });
+        flat(pieces, out);
+        out.push_str(if bracket { ")" } else { "" });
+    };
     out.push_str(name);
-    out.push_str(if bracket || !name.is_empty() { "(" } else { "" });
-    flat(one, out);
-    out.push_str(if bracket { ")" } else { "" });
+    out.push_str(if name.is_empty() { "" } else { "(" });
+    part(one, out);
     out.push_str(between);
-    flat(other, out);
+    part(other, out);
     out.push_str(if name.is_empty() { "" } else { ")" });
 }
 
@@ -157,16 +163,28 @@ mod tests {
     use wellwright_core::quantity::UnitSystem;
 
     #[test]
+    fn what_stands_below_a_stroke_keeps_its_brackets() {
+        let number = |value| Math::Number(Measured::new(value, Unit::One));
+        let below = vec![number(3.0), Math::Sign("−"), number(1.0)];
+        let mut out = String::new();
+        flat(
+            &[Math::Fraction(vec![number(6.0)], below.clone()), Math::Sign("+"), Math::Max(below, vec![number(5.0)])],
+            &mut out,
+        );
+        assert_eq!(out, "6 / (3 − 1) + max(3 − 1; 5)");
+    }
+
+    #[test]
     fn a_formula_reads_on_one_line_and_as_markup() {
         let answer = evaluate(&demo_jobs().remove(0));
         let worked = working(&answer, Topic::PumpingLevel, UnitSystem::Us).unwrap();
         let step = &worked.steps[0];
         assert_eq!(line(step.symbol, &step.filled, Some(step.result)), "h = 430 + 42 = 472\u{a0}ft");
-        let text = markup(step.symbol, &step.formula, None);
-        assert!(text.starts_with(r#"<math display="block"><mi>h</mi><mo>=</mo><mrow><msub>"#), "{text}");
+        let text = markup(step.symbol, &step.formula);
+        assert!(text.starts_with(r#"<math><mi>h</mi><mo>=</mo><mrow><msub>"#), "{text}");
         let drop = working(&answer, Topic::Drop(Way::V480), UnitSystem::Us).unwrap();
         for step in &drop.steps {
-            let text = markup(step.symbol, &step.filled, Some(step.result));
+            let text = markup(step.symbol, &step.filled);
             for name in ["math", "mrow", "mfrac", "msqrt", "msup", "msub"] {
                 let opened = text.matches(&format!("<{name}>")).count() + text.matches(&format!("<{name} ")).count();
                 assert_eq!(opened, text.matches(&format!("</{name}>")).count(), "{name} in {text}");

@@ -5,10 +5,10 @@ mod formula;
 
 use super::icon::Icon;
 use super::verdict::{Level, Verdict};
-use crate::locale::{measured, source_text, words};
+use crate::locale::{measured, result, source_text, words};
 use crate::platform::clipboard;
 use crate::state::app;
-use formula::{line, markup};
+use formula::{equals, line, markup};
 use leptos::ev;
 use leptos::html;
 use leptos::prelude::*;
@@ -64,10 +64,10 @@ pub fn WorkingDrawer(
 
 fn body(working: Working) -> impl IntoView {
     let words = &words().working;
-    let result = measured(working.result);
-    let more = working.more.iter().map(|more| measured(*more).text()).collect::<Vec<_>>().join(", ");
+    let answer = result(working.result);
+    let more = working.more.iter().map(|more| result(*more).text()).collect::<Vec<_>>().join(", ");
     let verdict = working.limit.map(|limit| {
-        let [actual, bound] = [limit.actual, limit.limit].map(|value| measured(value).text());
+        let [actual, bound] = [limit.actual, limit.limit].map(|value| result(value).text());
         let (level, sentence) = if limit.holds {
             (Level::Fine, (words.within)(&actual, &bound))
         } else {
@@ -79,12 +79,12 @@ fn body(working: Working) -> impl IntoView {
     let no_sources = working.sources.is_empty().then(|| view! { <li>{words.definition_only}</li> });
     view! {
         <p class="worked">
-            <span class="figure">{result.figure}<span class="unit">{result.unit}</span></span>
+            <span class="figure">{answer.figure}<span class="unit">{answer.unit}</span></span>
             <b>{more}</b>
         </p>
         {verdict}
         <h3>{words.formula}</h3>
-        <div class="formulas">{working.steps.into_iter().map(step).collect_view()}</div>
+        <div>{working.steps.into_iter().map(step).collect_view()}</div>
         <h3>{words.values}</h3>
         <table class="values"><tbody>{working.values.into_iter().map(value).collect_view()}</tbody></table>
         <h3>{words.sources}</h3>
@@ -92,19 +92,27 @@ fn body(working: Working) -> impl IntoView {
     }
 }
 
-/// A step: the formula, then the same with numbers. What is put in is the program's own, never a user's text.
+/// A step: the formula, then the same with numbers, then the result, on one line where there is room. What is put in is
+/// the program's own, never a user's text.
 fn step(step: Step) -> impl IntoView {
-    let same = step.formula == step.filled;
-    let formula = markup(step.symbol, &step.formula, None);
-    let filled = (!same).then(|| view! { <div inner_html=markup(step.symbol, &step.filled, Some(step.result))></div> });
-    view! { <div class="formula" tabindex="0" role="group" aria-label=step.symbol.text()><div inner_html=formula></div>{filled}</div> }
+    let formula = markup(step.symbol, &step.formula);
+    let filled = (step.formula != step.filled).then(|| {
+        let numbers = markup(step.symbol, &step.filled);
+        view! { <div class="filled"><span inner_html=numbers></span><span inner_html=equals(step.result)></span></div> }
+    });
+    view! {
+        <div class="formula" tabindex="0" role="group" aria-label=step.symbol.text()>
+            <div inner_html=formula></div>
+            {filled}
+        </div>
+    }
 }
 
 fn value(put: Put) -> impl IntoView {
     let words = &words().working;
     view! {
         <tr>
-            <th scope="row"><i>{put.symbol.letter}<sub>{put.symbol.index}</sub></i>" "{(words.name)(put.name)}</th>
+            <th scope="row"><i>{put.symbol.letter}<sub>{put.symbol.index}</sub></i><span>{(words.name)(put.name)}</span></th>
             <td>{measured(put.value).text()}</td>
             <td class="origin" data-origin=(put.origin == wellwright_core::job::Origin::Assumed).then_some("assumed")>
                 {(words.origin)(put.origin)}
