@@ -3,7 +3,7 @@
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use std::hint::black_box;
-use wellwright_core::quantity::{fahrenheit, feet, gallons_per_minute, inches};
+use wellwright_core::quantity::{fahrenheit, feet, gpm, inches};
 use wellwright_core::water::friction::{Pipe, colebrook_white};
 use wellwright_core::water::line::{Section, section_loss};
 use wellwright_core::water::properties::water;
@@ -14,7 +14,7 @@ fn benches(c: &mut Criterion) {
     let pipe = Pipe { length: feet(620.0), inside_diameter: inches(1.610), roughness: feet(0.00015) };
     let section = Section { pipe, hazen_williams: 120.0, fittings: 9.0 };
     let viscosity = water(fahrenheit(60.0)).unwrap().viscosity;
-    let flow = gallons_per_minute(25.0);
+    let flow = gpm(25.0);
     c.bench_function("one section, both methods", |b| b.iter(|| section_loss(black_box(flow), section, viscosity)));
     c.bench_function("water at a temperature", |b| b.iter(|| water(black_box(fahrenheit(60.0)))));
 }

@@ -3,9 +3,7 @@
 use super::tried;
 use proptest::prelude::*;
 use wellwright_core::numeric::root::bracketed_root;
-use wellwright_core::quantity::{
-    feet, gallons_per_minute, in_feet, in_feet_per_second, inches, square_meters_per_second,
-};
+use wellwright_core::quantity::{feet, gpm, in_feet, in_feet_per_second, inches, square_meters_per_second};
 use wellwright_core::water::fittings::{equivalent_length, fitting_loss};
 use wellwright_core::water::friction::{Pipe, Regime, colebrook_white, friction_factor, pipe_loss, von_karman};
 use wellwright_core::water::hazen_williams::hazen_williams_loss;
@@ -36,8 +34,8 @@ fn pipe(length: f64, diameter: f64, relative: f64) -> Pipe {
 }
 
 /// Head lost, feet.
-fn lost(gpm: f64, pipe: Pipe, viscosity: f64) -> f64 {
-    in_feet(pipe_loss(gallons_per_minute(gpm), pipe, square_meters_per_second(viscosity)).unwrap().head)
+fn lost(rate: f64, pipe: Pipe, viscosity: f64) -> f64 {
+    in_feet(pipe_loss(gpm(rate), pipe, square_meters_per_second(viscosity)).unwrap().head)
 }
 
 proptest! {
@@ -73,37 +71,37 @@ proptest! {
 
     // The factor jumps up where the flow turns, so that the head lost rises with the flow all the way.
     #[test]
-    fn more_flow_loses_more(gpm in tens(-2.0, 3.0), more in 1.000_001..3.0, d in 0.5..12.0, relative in inner_roughness(), nu in 4e-7..1.8e-6) {
-        prop_assume!(gpm * more * 0.01 < d);
+    fn more_flow_loses_more(rate in tens(-2.0, 3.0), more in 1.000_001..3.0, d in 0.5..12.0, relative in inner_roughness(), nu in 4e-7..1.8e-6) {
+        prop_assume!(rate * more * 0.01 < d);
         let pipe = pipe(100.0, d, relative);
-        prop_assert!(lost(gpm * more, pipe, nu) > lost(gpm, pipe, nu));
+        prop_assert!(lost(rate * more, pipe, nu) > lost(rate, pipe, nu));
     }
 
     #[test]
-    fn head_goes_with_length_and_against_width(gpm in 1.0..400.0, d in 1.0..12.0, relative in 0.0..0.04, nu in 4e-7..1.8e-6, share in 0.0..1.0) {
-        let whole = lost(gpm, pipe(1000.0, d, relative), nu);
-        let parts = lost(gpm, pipe(1000.0 * share, d, relative), nu) + lost(gpm, pipe(1000.0 * (1.0 - share), d, relative), nu);
+    fn head_goes_with_length_and_against_width(rate in 1.0..400.0, d in 1.0..12.0, relative in 0.0..0.04, nu in 4e-7..1.8e-6, share in 0.0..1.0) {
+        let whole = lost(rate, pipe(1000.0, d, relative), nu);
+        let parts = lost(rate, pipe(1000.0 * share, d, relative), nu) + lost(rate, pipe(1000.0 * (1.0 - share), d, relative), nu);
         prop_assert!((whole - parts).abs() <= 1e-9 * whole);
-        prop_assert!(lost(gpm, pipe(1000.0, d * 1.01, relative), nu) < whole);
-        prop_assert!(lost(gpm, pipe(1000.0, d, relative), nu * 1.01) >= whole || relative > 0.0);
+        prop_assert!(lost(rate, pipe(1000.0, d * 1.01, relative), nu) < whole);
+        prop_assert!(lost(rate, pipe(1000.0, d, relative), nu * 1.01) >= whole || relative > 0.0);
     }
 
     // Straight pipe of the equivalent length takes what the fitting takes.
     #[test]
-    fn a_fitting_is_worth_its_length_of_pipe(gpm in 5.0..300.0, d in 1.0..8.0, relative in 0.0..0.04, k in 0.01..20.0) {
+    fn a_fitting_is_worth_its_length_of_pipe(rate in 5.0..300.0, d in 1.0..8.0, relative in 0.0..0.04, k in 0.01..20.0) {
         let nu = 1.1e-6;
-        let loss = pipe_loss(gallons_per_minute(gpm), pipe(1.0, d, relative), square_meters_per_second(nu)).unwrap();
+        let loss = pipe_loss(gpm(rate), pipe(1.0, d, relative), square_meters_per_second(nu)).unwrap();
         let length = equivalent_length(k, inches(d), loss.friction.unwrap().factor).unwrap();
         let fitting = in_feet(fitting_loss(k, loss.velocity).unwrap());
-        prop_assert!((lost(gpm, pipe(in_feet(length), d, relative), nu) / fitting - 1.0).abs() < 1e-9);
+        prop_assert!((lost(rate, pipe(in_feet(length), d, relative), nu) / fitting - 1.0).abs() < 1e-9);
     }
 
     // The trade's form keeps within 2.5 % above the law v = 1.318 C R^0.63 S^0.54, R = D/4 in feet.
     #[test]
-    fn the_trades_form_keeps_near_the_law(gpm in tens(0.0, 3.3), d in 0.5..13.0, c in 60.0..160.0) {
-        let head = in_feet(hazen_williams_loss(gallons_per_minute(gpm), inches(d), feet(100.0), c).unwrap());
-        let loss = pipe_loss(gallons_per_minute(gpm.min(100.0)), pipe(1.0, d, 0.0), square_meters_per_second(1.1e-6)).unwrap();
-        let speed = in_feet_per_second(loss.velocity) * gpm / gpm.min(100.0);
+    fn the_trades_form_keeps_near_the_law(rate in tens(0.0, 3.3), d in 0.5..13.0, c in 60.0..160.0) {
+        let head = in_feet(hazen_williams_loss(gpm(rate), inches(d), feet(100.0), c).unwrap());
+        let loss = pipe_loss(gpm(rate.min(100.0)), pipe(1.0, d, 0.0), square_meters_per_second(1.1e-6)).unwrap();
+        let speed = in_feet_per_second(loss.velocity) * rate / rate.min(100.0);
         let law = 100.0 * (speed / (1.318 * c * (d / 48.0f64).powf(0.63))).powf(1.0 / 0.54);
         prop_assert!(head / law > 1.0 && head / law < 1.025, "{}", head / law);
     }
@@ -121,9 +119,8 @@ fn flow_turns_at_2000_and_is_certain_from_4000() {
 
 #[test]
 fn still_water_loses_nothing() {
-    for gpm in [0.0, 1e-300, 1e-14] {
-        let loss =
-            pipe_loss(gallons_per_minute(gpm), pipe(1000.0, 2.0, 0.0), square_meters_per_second(1.1e-6)).unwrap();
+    for rate in [0.0, 1e-300, 1e-14] {
+        let loss = pipe_loss(gpm(rate), pipe(1000.0, 2.0, 0.0), square_meters_per_second(1.1e-6)).unwrap();
         assert!(loss.friction.is_none() && loss.head >= feet(0.0) && in_feet(loss.head) < 1e-12, "{loss:?}");
     }
 }

@@ -4,8 +4,8 @@ use super::tried;
 use proptest::prelude::*;
 use wellwright_core::error::OutsideRange;
 use wellwright_core::quantity::{
-    Celsius, feet, feet_per_second, gallons, gallons_per_minute, in_feet, in_feet_per_second, in_gallons_per_minute,
-    in_inches, in_psi, inches, kilograms_per_cubic_meter, meters, psi,
+    Celsius, feet, feet_per_second, gallons, gpm, in_feet, in_feet_per_second, in_gpm, in_inches, in_psi, inches,
+    kilograms_per_cubic_meter, meters, psi,
 };
 use wellwright_core::standards::pipe::Material;
 use wellwright_core::water::cooling::{cooling_speed, least_flow, widest_sleeve};
@@ -19,21 +19,21 @@ use wellwright_core::water::tank::{Band, tank_drawdown};
 use wellwright_core::water::well::well_function;
 
 /// Total head in feet of: flow, level, roughness over diameter, pressure.
-fn head([gpm, level, relative, gauge]: [f64; 4], method: FrictionMethod) -> f64 {
+fn head([rate, level, relative, gauge]: [f64; 4], method: FrictionMethod) -> f64 {
     let bore = inches(2.067);
     let pipe = Pipe { length: feet(500.0), inside_diameter: bore, roughness: relative * bore };
     let line = [Section { pipe, hazen_williams: 130.0, fittings: 5.0 }; 2];
     let task = Task { lift: feet(level), rise: feet(10.0), line: &line, pressure: psi(gauge), method };
     let water = water(Celsius(15.0)).unwrap();
-    in_feet(total_dynamic_head(gallons_per_minute(gpm), task, water).unwrap().total())
+    in_feet(total_dynamic_head(gpm(rate), task, water).unwrap().total())
 }
 
 proptest! {
     #![proptest_config(tried(1000))]
 
     #[test]
-    fn head_rises_with_all_that_stands_in_the_way(gpm in 0.5..150.0, level in 0.0..1500.0f64, relative in 1e-6..0.02, gauge in 0.0..100.0, more in 1.001..2.0f64) {
-        let plain = [gpm, level, relative, gauge];
+    fn head_rises_with_all_that_stands_in_the_way(rate in 0.5..150.0, level in 0.0..1500.0f64, relative in 1e-6..0.02, gauge in 0.0..100.0, more in 1.001..2.0f64) {
+        let plain = [rate, level, relative, gauge];
         for method in [FrictionMethod::DarcyWeisbach, FrictionMethod::HazenWilliams] {
             let base = head(plain, method);
             let grown = |at: usize| {
@@ -47,7 +47,7 @@ proptest! {
             // Roughness matters only to the one, and not where the flow is laminar.
             let rough = grown(2);
             match method {
-                FrictionMethod::DarcyWeisbach => prop_assert!(rough >= 0.0 && (gpm < 5.0 || rough > 0.0)),
+                FrictionMethod::DarcyWeisbach => prop_assert!(rough >= 0.0 && (rate < 5.0 || rough > 0.0)),
                 FrictionMethod::HazenWilliams => prop_assert_eq!(rough, 0.0),
             }
             prop_assert!(base >= level + 10.0);
@@ -77,26 +77,26 @@ proptest! {
 
     // Suction: each part takes its own; a flooded pump has more than a lifted one.
     #[test]
-    fn suction_head_falls_with_lift_and_altitude(lift in -20.0..25.0, z in 0.0..3000.0, t in 0.0..60.0, gpm in 0.0..300.0) {
+    fn suction_head_falls_with_lift_and_altitude(lift in -20.0..25.0, z in 0.0..3000.0, t in 0.0..60.0, rate in 0.0..300.0) {
         let left = |lift: f64, z: f64| {
             let pipe = Pipe { length: feet(30.0), inside_diameter: inches(4.0), roughness: feet(0.00015) };
             let section = Section { pipe, hazen_williams: 130.0, fittings: 2.0 };
             let air = barometric_pressure(meters(z)).unwrap();
             let water = water(Celsius(t)).unwrap();
             let method = FrictionMethod::DarcyWeisbach;
-            in_feet(suction_head(gallons_per_minute(gpm), air, feet(lift), &[section], method, water).unwrap().available())
+            in_feet(suction_head(gpm(rate), air, feet(lift), &[section], method, water).unwrap().available())
         };
         prop_assert!((left(lift, z) - left(lift + 3.0, z) - 3.0).abs() < 1e-9);
         prop_assert!(left(lift, z + 100.0) < left(lift, z));
     }
 
     #[test]
-    fn a_sleeve_gives_just_the_speed(gpm in 0.5..500.0, d in 3.5..10.0, speed in 0.1..3.0) {
-        let (flow, wanted, motor) = (gallons_per_minute(gpm), feet_per_second(speed), inches(d));
+    fn a_sleeve_gives_just_the_speed(rate in 0.5..500.0, d in 3.5..10.0, speed in 0.1..3.0) {
+        let (flow, wanted, motor) = (gpm(rate), feet_per_second(speed), inches(d));
         let sleeve = widest_sleeve(flow, wanted, motor).unwrap();
         prop_assume!(in_inches(sleeve) > d * 1.001);
         prop_assert!((in_feet_per_second(cooling_speed(flow, sleeve, motor).unwrap()) / speed - 1.0).abs() < 1e-9);
-        prop_assert!((in_gallons_per_minute(least_flow(wanted, sleeve, motor).unwrap()) / gpm - 1.0).abs() < 1e-9);
+        prop_assert!((in_gpm(least_flow(wanted, sleeve, motor).unwrap()) / rate - 1.0).abs() < 1e-9);
     }
 
     // The water between pump and gauge is the only difference of the two pressures; the head at which a relief valve set
@@ -141,19 +141,19 @@ fn what_is_out_of_range_is_named_and_never_clamped() {
         assert_eq!(named(colebrook_white(bad, 0.0)), "reynolds");
         assert_eq!(named(friction_factor(bad, 0.0)), "reynolds");
         assert_eq!(named(friction_factor(1e5, bad)), "relative_roughness");
-        assert_eq!(named(mean_velocity(gallons_per_minute(bad), inches(2.0))), "flow");
-        assert_eq!(named(mean_velocity(gallons_per_minute(1.0), inches(bad))), "inside_diameter");
+        assert_eq!(named(mean_velocity(gpm(bad), inches(2.0))), "flow");
+        assert_eq!(named(mean_velocity(gpm(1.0), inches(bad))), "inside_diameter");
         assert_eq!(named(well_function(bad)), "u");
         assert_eq!(named(pressure_head(psi(bad), kilograms_per_cubic_meter(999.0))), "pressure");
         assert_eq!(named(pressure_head(psi(1.0), kilograms_per_cubic_meter(bad))), "density");
-        assert_eq!(named(cooling_speed(gallons_per_minute(9.0), inches(bad), inches(3.75))), "outer");
+        assert_eq!(named(cooling_speed(gpm(9.0), inches(bad), inches(3.75))), "outer");
     }
     assert_eq!(named(vapor_pressure(Celsius(60.001))), "temperature");
     assert_eq!(named(vapor_pressure(Celsius(-0.001))), "temperature");
     assert_eq!(named(colebrook_white(1999.0, 0.0)), "reynolds");
     assert_eq!(named(colebrook_white(1e5, 0.050_001)), "relative_roughness");
     // A motor as wide as its casing leaves no gap.
-    assert_eq!(named(cooling_speed(gallons_per_minute(9.0), inches(3.75), inches(3.75))), "outer");
+    assert_eq!(named(cooling_speed(gpm(9.0), inches(3.75), inches(3.75))), "outer");
     let band = |precharge, cut_in, cut_out| Band {
         precharge: psi(precharge),
         cut_in: psi(cut_in),

@@ -3,8 +3,8 @@
 use super::tried;
 use proptest::prelude::*;
 use wellwright_core::quantity::{
-    days, feet, gallons, gallons_per_minute, gallons_per_minute_per_foot, hours, in_feet, in_gallons,
-    in_gallons_per_minute, in_meters, in_minutes, in_seconds, meters, psi, square_meters_per_day,
+    days, feet, gallons, gallons_per_minute_per_foot, gpm, hours, in_feet, in_gallons, in_gpm, in_meters, in_minutes,
+    in_seconds, meters, psi, square_meters_per_day,
 };
 use wellwright_core::water::demand::{flow_for, weekly_volume};
 use wellwright_core::water::tank::{Band, most_starts, run_time, tank_drawdown, tank_for};
@@ -38,18 +38,18 @@ proptest! {
     }
 
     #[test]
-    fn drawdown_grows_with_flow_and_time_and_falls_with_distance(t in 0.5..5000.0, s in 1e-5..0.3, r in 0.05..500.0, time in 0.01..1000.0, gpm in 1.0..2000.0, more in 1.01..5.0f64) {
-        let fallen = |gpm: f64, r: f64, time: f64| in_meters(theis_drawdown(gallons_per_minute(gpm), aquifer(t, s, r, time)).unwrap());
-        let one = fallen(gpm, r, time);
-        prop_assert!((fallen(gpm * more, r, time) - more * one).abs() <= 1e-12 * more * one);
-        prop_assert!(fallen(gpm, r, time * more) >= one && fallen(gpm, r * more, time) <= one);
+    fn drawdown_grows_with_flow_and_time_and_falls_with_distance(t in 0.5..5000.0, s in 1e-5..0.3, r in 0.05..500.0, time in 0.01..1000.0, rate in 1.0..2000.0, more in 1.01..5.0f64) {
+        let fallen = |rate: f64, r: f64, time: f64| in_meters(theis_drawdown(gpm(rate), aquifer(t, s, r, time)).unwrap());
+        let one = fallen(rate, r, time);
+        prop_assert!((fallen(rate * more, r, time) - more * one).abs() <= 1e-12 * more * one);
+        prop_assert!(fallen(rate, r, time * more) >= one && fallen(rate, r * more, time) <= one);
     }
 
     // Within a quarter of a percent wherever it may be used; refused elsewhere.
     #[test]
     fn the_short_form_agrees_where_it_holds(t in 0.5..5000.0, s in 1e-5..0.3, r in 0.05..500.0, time in 0.01..1000.0) {
         let aquifer = aquifer(t, s, r, time);
-        let flow = gallons_per_minute(100.0);
+        let flow = gpm(100.0);
         match cooper_jacob_drawdown(flow, aquifer) {
             Ok(short) => {
                 let long = theis_drawdown(flow, aquifer).unwrap();
@@ -63,19 +63,19 @@ proptest! {
     }
 
     #[test]
-    fn a_drawdown_is_the_flow_that_makes_it(gpm in 0.1..5000.0, capacity in 0.01..1000.0) {
-        let drawdown = drawdown_by_capacity(gallons_per_minute(gpm), gallons_per_minute_per_foot(capacity)).unwrap();
-        prop_assert!((in_feet(drawdown) * capacity / gpm - 1.0).abs() < 1e-12);
+    fn a_drawdown_is_the_flow_that_makes_it(rate in 0.1..5000.0, capacity in 0.01..1000.0) {
+        let drawdown = drawdown_by_capacity(gpm(rate), gallons_per_minute_per_foot(capacity)).unwrap();
+        prop_assert!((in_feet(drawdown) * capacity / rate - 1.0).abs() < 1e-12);
         prop_assume!(in_feet(drawdown) < 9000.0);
         let back = flow_for_drawdown(drawdown, gallons_per_minute_per_foot(capacity)).unwrap();
-        prop_assert!((in_gallons_per_minute(back) / gpm - 1.0).abs() < 1e-12);
+        prop_assert!((in_gpm(back) / rate - 1.0).abs() < 1e-12);
     }
 
     // Seven days of a day's water.
     #[test]
     fn a_week_of_the_flow_for_a_day_is_seven_days(volume in 1.0..1e6, time in 0.5..24.0) {
         let flow = flow_for(gallons(volume), hours(time)).unwrap();
-        prop_assume!(in_gallons_per_minute(flow) < 30_000.0);
+        prop_assume!(in_gpm(flow) < 30_000.0);
         let week = in_gallons(weekly_volume(flow, hours(time)).unwrap());
         prop_assert!((week / (7.0 * volume) - 1.0).abs() < 1e-12);
     }
@@ -96,14 +96,14 @@ proptest! {
 
     // No use of water makes the pump start more often than half its flow.
     #[test]
-    fn starts_are_most_at_half_the_flow(v in 1.0..100.0f64, gpm in 1.0..200.0f64, share in 0.001..0.999f64) {
-        let (pump, used) = (gallons_per_minute(gpm), gallons_per_minute(share * gpm));
+    fn starts_are_most_at_half_the_flow(v in 1.0..100.0f64, rate in 1.0..200.0f64, share in 0.001..0.999f64) {
+        let (pump, used) = (gpm(rate), gpm(share * rate));
         let run = in_minutes(run_time(gallons(v), pump, used).unwrap());
-        let cycle = run + v / (share * gpm);
+        let cycle = run + v / (share * rate);
         let most = (most_starts(gallons(v), pump).unwrap() * hours(1.0)).value;
         prop_assert!(60.0 / cycle <= most * (1.0 + 1e-12), "{} and {most}", 60.0 / cycle);
-        prop_assert!((run - v / (gpm * (1.0 - share))).abs() <= 1e-9 * run);
-        let half = in_seconds(run_time(gallons(v), pump, gallons_per_minute(0.5 * gpm)).unwrap());
+        prop_assert!((run - v / (rate * (1.0 - share))).abs() <= 1e-9 * run);
+        let half = in_seconds(run_time(gallons(v), pump, gpm(0.5 * rate)).unwrap());
         prop_assert!((1800.0 / half / most - 1.0).abs() < 1e-12);
     }
 }
@@ -112,5 +112,5 @@ proptest! {
 fn a_far_well_does_not_feel_the_pump_yet() {
     let far = aquifer(1.0, 0.3, 1000.0, 0.01);
     assert!(theis_argument(far).unwrap() > 700.0);
-    assert_eq!(theis_drawdown(gallons_per_minute(100.0), far).unwrap(), feet(0.0));
+    assert_eq!(theis_drawdown(gpm(100.0), far).unwrap(), feet(0.0));
 }

@@ -4,9 +4,9 @@ use super::inputs::Inputs;
 use super::{Answer, Answered};
 use wellwright_core::error::OutsideRange;
 use wellwright_core::quantity::{
-    Celsius, Length, MassDensity, VolumeRate, fahrenheit, feet, feet_per_second, gallons_per_minute, in_feet,
-    in_feet_per_second, in_inches, in_kilograms_per_cubic_meter, in_kilopascals, in_millimeters, in_pounds_per_foot,
-    in_psi, inches, meters, psi,
+    Celsius, Length, MassDensity, VolumeRate, fahrenheit, feet, feet_per_second, gpm, in_feet, in_feet_per_second,
+    in_inches, in_kilograms_per_cubic_meter, in_kilopascals, in_millimeters, in_pounds_per_foot, in_psi, inches,
+    meters, psi,
 };
 use wellwright_core::standards::fittings::{FITTINGS, Fitting, fitting};
 use wellwright_core::standards::pipe::{DimensionRatio, InsideRatio, PipeSize, Series, Surface};
@@ -70,7 +70,7 @@ pub fn diameter(inputs: &Inputs) -> Result<Length, String> {
 }
 
 fn flow(inputs: &Inputs) -> Result<VolumeRate, String> {
-    inputs.number("gpm").map(gallons_per_minute)
+    inputs.number("gpm").map(gpm)
 }
 
 /// The loss of a hundred feet.

@@ -4,9 +4,9 @@
 //! factor, standard atmosphere) and the textbook forms of the rest; they are held to the printed digits.
 
 use wellwright_core::quantity::{
-    Length, VolumeRate, fahrenheit, feet, feet_per_second, gallons, gallons_per_minute, gallons_per_minute_per_foot,
-    in_feet, in_feet_per_second, in_gallons, in_gallons_per_minute, in_inches, in_pounds, in_pounds_per_foot, in_psi,
-    inches, meters, pounds, pounds_per_foot, psi,
+    Length, VolumeRate, fahrenheit, feet, feet_per_second, gallons, gallons_per_minute_per_foot, gpm, in_feet,
+    in_feet_per_second, in_gallons, in_gpm, in_inches, in_pounds, in_pounds_per_foot, in_psi, inches, meters, pounds,
+    pounds_per_foot, psi,
 };
 use wellwright_core::standards::pipe::{Material, PipeSize, Series, Surface};
 use wellwright_core::water::cooling::{advised_speed, cooling_speed, least_flow, widest_sleeve};
@@ -35,7 +35,7 @@ fn section(length: f64, inside_diameter: Length, surface: Surface, fittings: f64
 }
 
 fn well_flow() -> VolumeRate {
-    gallons_per_minute(25.0)
+    gpm(25.0)
 }
 
 fn well_water() -> Water {
@@ -95,11 +95,11 @@ fn the_water_past_the_motor() {
     let (casing, motor) = (inches(6.065), inches(3.75));
     prints(in_feet_per_second(cooling_speed(well_flow(), casing, motor).unwrap()), 3, "0.449");
     let least = least_flow(feet_per_second(0.25), casing, motor).unwrap();
-    prints(in_gallons_per_minute(least), 1, "13.9");
+    prints(in_gpm(least), 1, "13.9");
     assert_eq!(advised_speed(motor), feet_per_second(0.25));
     // 5 gpm need the gap to be that much smaller.
-    let sleeve = widest_sleeve(gallons_per_minute(5.0), feet_per_second(0.25), motor).unwrap();
-    prints(in_feet_per_second(cooling_speed(gallons_per_minute(5.0), sleeve, motor).unwrap()), 6, "0.250000");
+    let sleeve = widest_sleeve(gpm(5.0), feet_per_second(0.25), motor).unwrap();
+    prints(in_feet_per_second(cooling_speed(gpm(5.0), sleeve, motor).unwrap()), 6, "0.250000");
 }
 
 #[test]
@@ -144,7 +144,7 @@ fn what_hangs_in_the_well() {
 /// 800 gpm, 80 °F, lifted 10 ft at 900 m above the sea.
 #[test]
 fn the_head_of_the_surface_pump() {
-    let (flow, water) = (gallons_per_minute(800.0), water(fahrenheit(80.0)).unwrap());
+    let (flow, water) = (gpm(800.0), water(fahrenheit(80.0)).unwrap());
     let method = FrictionMethod::DarcyWeisbach;
     let suction = section(30.0, inches(8.071), Surface::CommercialSteel, 2.0);
     let line = [suction, section(1200.0, inches(7.84), Surface::Plastic, 2.75)];

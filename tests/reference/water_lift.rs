@@ -5,10 +5,10 @@ use super::water_flow::{diameter, told, water_density};
 use super::{Answer, Answered};
 use wellwright_core::quantity::{
     Length, MassDensity, Pressure, Transmissivity, Velocity, VolumeRate, acres, days, feet, feet_per_second,
-    feet_per_square_gallon_per_minute, gallons, gallons_per_day_per_foot, gallons_per_minute,
-    gallons_per_minute_per_foot, hectares, hours, in_feet, in_feet_per_second, in_gallons, in_gallons_per_minute,
-    in_meters, in_meters_per_second, in_minutes, in_pounds, in_psi, in_seconds, inches, kilograms_per_cubic_meter,
-    meters, meters_per_second, millimeters, pounds, pounds_per_foot, psi, square_meters_per_day,
+    feet_per_square_gallon_per_minute, gallons, gallons_per_day_per_foot, gallons_per_minute_per_foot, gpm, hectares,
+    hours, in_feet, in_feet_per_second, in_gallons, in_gpm, in_meters, in_meters_per_second, in_minutes, in_pounds,
+    in_psi, in_seconds, inches, kilograms_per_cubic_meter, meters, meters_per_second, millimeters, pounds,
+    pounds_per_foot, psi, square_meters_per_day,
 };
 use wellwright_core::standards::water_use::User;
 use wellwright_core::water::demand::{Depth, flow_for, household_volume, irrigation_volume, weekly_volume};
@@ -39,7 +39,7 @@ fn flow(inputs: &Inputs) -> Result<VolumeRate, String> {
     if inputs.has("m3d") {
         return inputs.number("m3d").map(|flow| meters(1.0) * meters(1.0) * meters(flow) / days(1.0));
     }
-    inputs.number("gpm").map(gallons_per_minute)
+    inputs.number("gpm").map(gpm)
 }
 
 fn aquifer(inputs: &Inputs) -> Result<Aquifer, String> {
@@ -72,9 +72,9 @@ fn well(quantity: &str, unit: &str, inputs: &Inputs) -> Option<Number> {
         ("drawdown by capacity", "ft") => {
             flow(inputs).and_then(|flow| drawdown_by_capacity(flow, capacity()?).map(in_feet).map_err(told))
         }
-        ("flow for a drawdown", "gpm") => inputs.number("drawdown_ft").and_then(|drawdown| {
-            flow_for_drawdown(feet(drawdown), capacity()?).map(in_gallons_per_minute).map_err(told)
-        }),
+        ("flow for a drawdown", "gpm") => inputs
+            .number("drawdown_ft")
+            .and_then(|drawdown| flow_for_drawdown(feet(drawdown), capacity()?).map(in_gpm).map_err(told)),
         ("well loss", "ft") => inputs.number("ft_per_gpm2").and_then(|coefficient| {
             well_loss(feet_per_square_gallon_per_minute(coefficient), flow(inputs)?).map(in_feet).map_err(told)
         }),
@@ -84,9 +84,8 @@ fn well(quantity: &str, unit: &str, inputs: &Inputs) -> Option<Number> {
 
 fn demand(quantity: &str, unit: &str, inputs: &Inputs) -> Option<Number> {
     Some(match (quantity, unit) {
-        ("irrigation flow", "gpm") => irrigated(inputs).and_then(|volume| {
-            flow_for(gallons(volume), hours(inputs.number("hours")?)).map(in_gallons_per_minute).map_err(told)
-        }),
+        ("irrigation flow", "gpm") => irrigated(inputs)
+            .and_then(|volume| flow_for(gallons(volume), hours(inputs.number("hours")?)).map(in_gpm).map_err(told)),
         ("gallons of an acre-inch", "gal") => irrigated(inputs),
         ("household volume", "gal") => household(inputs),
         ("weekly volume", "gal") => flow(inputs)
@@ -170,7 +169,7 @@ fn tank(quantity: &str, unit: &str, inputs: &Inputs) -> Option<Number> {
             constant_pressure_precharge(psi(setpoint), inputs.number("share")?).map(in_psi).map_err(told)
         }),
         ("run time", "min") => volume().and_then(|volume| {
-            let used = gallons_per_minute(inputs.number("used_gpm")?);
+            let used = gpm(inputs.number("used_gpm")?);
             run_time(volume, flow(inputs)?, used).map(in_minutes).map_err(told)
         }),
         ("most starts", "1/h") => volume()

@@ -1,3 +1,4 @@
-//! Numerical methods that know nothing of wells.
+//! Numerical methods that know nothing of wells and units.
 
+pub mod pchip;
 pub mod root;

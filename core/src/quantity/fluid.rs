@@ -1,16 +1,16 @@
-//! Quantities of water and of the ground, and the units of the trade.
+//! Quantities of water, of the ground and of pumps, and the units of the trade.
 //!
 //! The factors are exact by definition of the units, where `uom` keeps six or seven digits of some.
 
-use super::{Celsius, KILOGRAM_PER_POUND, Length, METER_PER_FOOT, Mass, MassPerLength};
+use super::{Celsius, KILOGRAM_PER_POUND, Length, METER_PER_FOOT, Mass, MassPerLength, Power};
 use core::ops::{Div, Mul};
 pub use uom::si::f64::{
     Acceleration, DynamicViscosity, Frequency, MassDensity, Pressure, Time, Velocity, Volume, VolumeRate,
 };
 use uom::si::{
-    acceleration::meter_per_second_squared, area::square_meter, f64::Area, length::meter,
-    mass_density::kilogram_per_cubic_meter, pressure::pascal, time::second, velocity::meter_per_second,
-    volume::cubic_meter, volume_rate::cubic_meter_per_second,
+    acceleration::meter_per_second_squared, area::square_meter, f64::Area, frequency::hertz as per_second,
+    length::meter, mass_density::kilogram_per_cubic_meter, power::watt, pressure::pascal, time::second,
+    velocity::meter_per_second, volume::cubic_meter, volume_rate::cubic_meter_per_second,
 };
 
 /// Viscosity over density.
@@ -62,6 +62,12 @@ units! {
         acres, in_acres = SQUARE_METER_PER_ACRE, "acres";
         hectares, in_hectares = 1e4, "hectares";
     }
+    Power in watt {
+        kilowatts, in_kilowatts = 1e3, "kilowatts";
+    }
+    Frequency in per_second {
+        hertz, in_hertz = 1.0, "hertz";
+    }
     Volume in cubic_meter {
         gallons, in_gallons = CUBIC_METER_PER_GALLON, "US gallons";
         liters, in_liters = 1e-3, "liters";
@@ -73,7 +79,7 @@ units! {
         days, in_days = 86_400.0, "days";
     }
     VolumeRate in cubic_meter_per_second {
-        gallons_per_minute, in_gallons_per_minute = CUBIC_METER_PER_GALLON / 60.0, "US gallons in a minute";
+        gpm, in_gpm = CUBIC_METER_PER_GALLON / 60.0, "US gallons in a minute";
         liters_per_second, in_liters_per_second = 1e-3, "liters in a second";
         cubic_meters_per_hour, in_cubic_meters_per_hour = 1.0 / 3600.0, "cubic meters in an hour";
     }
@@ -114,12 +120,12 @@ pub fn square_meters_per_second(value: f64) -> KinematicViscosity {
 /// A specific capacity from gallons a minute for each foot of drawdown.
 #[must_use]
 pub fn gallons_per_minute_per_foot(value: f64) -> SpecificCapacity {
-    gallons_per_minute(value) / super::feet(1.0)
+    gpm(value) / super::feet(1.0)
 }
 /// A specific capacity in gallons a minute for each foot of drawdown.
 #[must_use]
 pub fn in_gallons_per_minute_per_foot(capacity: SpecificCapacity) -> f64 {
-    in_gallons_per_minute(capacity * super::feet(1.0))
+    in_gpm(capacity * super::feet(1.0))
 }
 /// A transmissivity from square meters in a day.
 #[must_use]
@@ -134,7 +140,7 @@ pub fn gallons_per_day_per_foot(value: f64) -> Transmissivity {
 /// A well-loss coefficient from feet for the square of a gallon a minute.
 #[must_use]
 pub fn feet_per_square_gallon_per_minute(value: f64) -> WellLossCoefficient {
-    super::feet(value) / (gallons_per_minute(1.0) * gallons_per_minute(1.0))
+    super::feet(value) / (gpm(1.0) * gpm(1.0))
 }
 /// A temperature from degrees Fahrenheit.
 #[must_use]
@@ -176,7 +182,7 @@ mod tests {
     #[test]
     fn units_convert_by_definition() {
         close(in_liters_per_second(cubic_meters_per_hour(3.6)), 1.0);
-        close(in_gallons_per_minute(gallons(7.0) / hours(1.0)), 7.0 / 60.0);
+        close(in_gpm(gallons(7.0) / hours(1.0)), 7.0 / 60.0);
         close(in_kilopascals(bars(2.0)), 200.0);
         close(in_hectares(meters(100.0) * meters(100.0)), 1.0);
         close(in_acres(feet(660.0) * feet(66.0)), 1.0);

@@ -12,4 +12,5 @@ pub mod motor_current;
 pub mod overcurrent;
 pub mod pipe;
 pub mod reactance;
+pub mod unbalance;
 pub mod water_use;

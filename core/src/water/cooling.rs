@@ -35,7 +35,7 @@ pub fn annulus(outer: Length, motor: Length) -> Result<Area, OutsideRange> {
 /// # Example
 /// ```
 /// # use wellwright_core::{quantity::*, water::cooling::*};
-/// let speed = cooling_speed(gallons_per_minute(25.0), inches(6.065), inches(3.75))?;
+/// let speed = cooling_speed(gpm(25.0), inches(6.065), inches(3.75))?;
 /// assert!((in_feet_per_second(speed) - 0.449).abs() < 0.0005);
 /// # Ok::<(), wellwright_core::error::OutsideRange>(())
 /// ```

@@ -92,7 +92,7 @@ pub fn household_volume(users: &[(User, f64, Volume)]) -> Result<Volume, Outside
 /// ```
 /// # use wellwright_core::{quantity::*, water::demand::*};
 /// let volume = irrigation_volume(acres(10.0), Depth::Gross(inches(0.30)))?;
-/// assert!((in_gallons_per_minute(flow_for(volume, hours(22.0))?) - 61.714).abs() < 0.001);
+/// assert!((in_gpm(flow_for(volume, hours(22.0))?) - 61.714).abs() < 0.001);
 /// # Ok::<(), wellwright_core::error::OutsideRange>(())
 /// ```
 pub fn flow_for(volume: Volume, pumping: Time) -> Result<VolumeRate, OutsideRange> {

@@ -212,7 +212,7 @@ pub fn friction_factor(reynolds: f64, relative_roughness: f64) -> Result<Frictio
 /// ```
 /// # use wellwright_core::{quantity::*, water::{friction::*, properties::water}};
 /// let pipe = Pipe { length: feet(100.0), inside_diameter: inches(2.067), roughness: feet(0.00015) };
-/// let loss = pipe_loss(gallons_per_minute(50.0), pipe, water(fahrenheit(60.0))?.viscosity)?;
+/// let loss = pipe_loss(gpm(50.0), pipe, water(fahrenheit(60.0))?.viscosity)?;
 /// assert!((in_feet(loss.head) - 4.679).abs() < 0.001);
 /// # Ok::<(), wellwright_core::error::OutsideRange>(())
 /// ```

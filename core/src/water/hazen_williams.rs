@@ -1,7 +1,7 @@
 //! Friction by the formula of Hazen and Williams, as the trade's tables have it.
 
 use crate::error::OutsideRange;
-use crate::quantity::{Length, VolumeRate, in_gallons_per_minute, in_inches};
+use crate::quantity::{Length, VolumeRate, in_gpm, in_inches};
 
 /// Head lost in a straight pipe (Hazen-Williams), in the form by which the trade's tables of friction are worked out:
 /// h/L = 0.002083 (100/C)^1.852 Q^1.852 / d^4.8655, with Q in gpm and d in inches.
@@ -20,7 +20,7 @@ use crate::quantity::{Length, VolumeRate, in_gallons_per_minute, in_inches};
 /// # Example
 /// ```
 /// # use wellwright_core::{quantity::*, water::hazen_williams::*};
-/// let head = hazen_williams_loss(gallons_per_minute(300.0), inches(4.026), feet(100.0), 140.0)?;
+/// let head = hazen_williams_loss(gpm(300.0), inches(4.026), feet(100.0), 140.0)?;
 /// assert!((in_feet(head) - 4.928).abs() < 0.001);
 /// # Ok::<(), wellwright_core::error::OutsideRange>(())
 /// ```
@@ -34,7 +34,6 @@ pub fn hazen_williams_loss(
     OutsideRange::check("inside_diameter", inside_diameter.value, 0.005, 2.0)?;
     OutsideRange::check("length", length.value, 0.0, 1e5)?;
     let c = OutsideRange::check("c", c, 40.0, 160.0)?;
-    let slope =
-        0.002_083 * (100.0 / c * in_gallons_per_minute(flow)).powf(1.852) / in_inches(inside_diameter).powf(4.8655);
+    let slope = 0.002_083 * (100.0 / c * in_gpm(flow)).powf(1.852) / in_inches(inside_diameter).powf(4.8655);
     Ok(length * slope)
 }

@@ -120,7 +120,7 @@ pub fn pressure_of_head(head: Length, density: MassDensity) -> Result<Pressure, 
 /// ```
 /// # use wellwright_core::{quantity::*, water::{head::*, properties::water}};
 /// let task = Task { lift: feet(471.67), rise: feet(4.0), line: &[], pressure: psi(60.0), method: Default::default() };
-/// let head = total_dynamic_head(gallons_per_minute(25.0), task, water(fahrenheit(60.0))?)?;
+/// let head = total_dynamic_head(gpm(25.0), task, water(fahrenheit(60.0))?)?;
 /// assert!((in_feet(head.total()) - 614.21).abs() < 0.01);
 /// # Ok::<(), wellwright_core::error::OutsideRange>(())
 /// ```

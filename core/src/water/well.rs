@@ -43,7 +43,7 @@ fn capacity_checked(capacity: SpecificCapacity) -> Result<SpecificCapacity, Outs
 /// # Example
 /// ```
 /// # use wellwright_core::{quantity::*, water::well::*};
-/// let s = drawdown_by_capacity(gallons_per_minute(25.0), gallons_per_minute_per_foot(0.6))?;
+/// let s = drawdown_by_capacity(gpm(25.0), gallons_per_minute_per_foot(0.6))?;
 /// assert!((in_feet(s) - 41.667).abs() < 0.001);
 /// # Ok::<(), wellwright_core::error::OutsideRange>(())
 /// ```
