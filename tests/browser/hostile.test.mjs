@@ -6,55 +6,82 @@ import { Wellwright } from './support/wellwright.mjs';
 
 const { open } = useSite();
 const plain = Wellwright.plain;
+const job = 'Brindle Wash 7';
 
 const bad = [
   ['empty', '', /^Enter a value, 0 ft to 3,000 ft\./],
   ['negative', '-5', /^−5 ft is outside 0 ft to 3,000 ft\./],
   ['too deep', '3001', /^3,001 ft is outside/],
-  ['not a number', 'NaN', /^“NaN” is not a number\./],
+  ['too deep in the other unit', '1000 m', /^3,280\.8 ft is outside/],
+  ['not a number', 'NaN', /^“NaN” is not a number\. 0 ft to 3,000 ft\./],
   ['huge', '1e308', /^1e308 ft is outside/],
   ['beyond any number', '1e999', /^“1e999” is too large/],
   ['letters', 'deep', /^“deep” is not a number\./],
-  ['a unit typed along', '620 ft', /^“620 ft” is not a number\./],
-  ['a decimal comma', '12,5', /^“12,5” can be read two ways\. Use a point/],
+  ['a unit that does not measure depth', '620 A', /^“620 A”: A does not fit here\./],
+  ['marks that can be read two ways', '1,23,456', /^“1,23,456” can be read two ways\./],
+  ['a division by zero', '620/0', /^“620\/0” divides by zero\./],
+  ['a sum cut short', '430+', /^“430\+” is not a number\./],
   ['markup', '<b>9</b>', /^“<b>9<\/b>” is not a number\./],
 ];
 
-for (const [name, text, message] of bad) {
-  test(`bad depth, ${name}: said beside the field, kept as typed, the curve lives`, async (t) => {
+test('a bad depth is told beside its field and kept as typed, and no answer is made of it', async (t) => {
+  const { page } = await open(t);
+  const app = new Wellwright(page);
+  await app.openJob(job);
+  const field = app.field('Pump setting');
+  for (const [name, text, message] of bad) {
+    await field.fill(text);
+    assert.match(plain(await app.says('Pump setting')), message, name);
+    assert.equal(await field.inputValue(), text, name);
+    assert.equal(await app.savingTitle(), text === '' ? 'Waiting for' : 'Figures wrong', name);
+    await field.fill('620');
+    assert.doesNotMatch(plain(await app.says('Pump setting')), /outside|not a number|Enter/);
+    assert.match(await app.savingTitle(), /at 620 ft$/);
+  }
+});
+
+// A number comes back as numbers are written, a text as it was typed.
+for (const [text, again] of [['-5', '−5'], ['deep', 'deep'], ['<b>9</b>', '<b>9</b>']]) {
+  test(`the depth ${text} outlives a reload, and what does not depend on it stays`, async (t) => {
     const { page } = await open(t);
     const app = new Wellwright(page);
-    await app.openJob('Brindle Wash, lot 7');
-    const field = app.field('Pump setting');
-    await field.fill(text);
-    assert.match(plain(await app.says('Pump setting')), message);
-    assert.equal(await field.inputValue(), text);
-    assert.equal(await app.savingTitle(), 'Waiting for');
+    await app.openJob(job);
+    await app.field('Pump setting').fill(text);
+    const said = await app.says('Pump setting');
+    await app.curve.waitFor();
+    await app.turn('cost');
     assert.ok((await app.steps.count()) > 5, 'the steps do not depend on the depth');
-    assert.equal(await app.field('Motor power').inputValue(), '7.5');
-    await field.blur();
     await page.reload();
-    await field.waitFor();
-    assert.match(plain(await app.says('Pump setting')), message);
-    await field.fill('620');
-    assert.equal(plain(await app.says('Pump setting')).includes('outside'), false);
-    assert.match(await app.savingTitle(), /at 620 ft$/);
+    await page.getByRole('region', { name: 'Answer and picture' }).getByRole('link', { name: 'Pump setting' }).click();
+    assert.equal(await app.says('Pump setting'), said);
+    assert.equal(await app.field('Pump setting').inputValue(), again);
   });
 }
 
-for (const [label, text] of [['Motor power', '0'], ['Allowed drop', '90'], ['Warmest surroundings', '400'], ['Metal, as cable', '-1']]) {
-  test(`out of range in ${label}: no figure that depends on it is shown`, async (t) => {
-    const { page } = await open(t);
-    const app = new Wellwright(page);
-    await app.openJob('Brindle Wash, lot 7');
+const outOfRange = [
+  ['pump', 'Motor power', '0'],
+  ['cable', 'Allowed drop', '90'],
+  ['cable', 'Highest ambient', '400'],
+  ['cost', 'Metal price, as cable', '-1'],
+];
+
+test('out of range, a figure is marked, and no figure that depends on it is shown', async (t) => {
+  const { page } = await open(t);
+  const app = new Wellwright(page);
+  await app.openJob(job);
+  for (const [slug, label, text] of outOfRange) {
+    await app.turn(slug);
     await app.field(label).fill(text);
-    assert.match(plain(await app.says(label)), /is outside/);
-    assert.equal(await app.field(label).getAttribute('aria-invalid'), 'true');
-    assert.equal(await app.savingTitle(), 'Waiting for');
-    assert.equal(await app.steps.count(), 0);
-    assert.equal(await app.field('Pump setting').inputValue(), '620');
-  });
-}
+    assert.match(plain(await app.says(label)), /is outside/, label);
+    assert.equal(await app.field(label).getAttribute('aria-invalid'), 'true', label);
+    assert.equal(await app.savingTitle(), 'Figures wrong', label);
+    await app.turn('cost');
+    assert.equal(await app.steps.count(), 0, label);
+    await app.turn('water');
+    assert.equal(await app.field('Pump setting').inputValue(), '620', label);
+    await app.undo.click();
+  }
+});
 
 test('an entry that can’t be read is reported, kept whole, and the rest opens', async (t) => {
   const { page } = await open(t);
@@ -77,7 +104,7 @@ test('an entry that can’t be read is reported, kept whole, and the rest opens'
 test('a full storage is told, and what is on the screen stays', async (t) => {
   const { page } = await open(t);
   const app = new Wellwright(page);
-  await app.openJob('Brindle Wash, lot 7');
+  await app.openJob(job);
   const before = await page.evaluate(() => Object.entries(localStorage).sort());
   await page.evaluate(() => {
     Storage.prototype.setItem = () => {
@@ -103,13 +130,6 @@ test('without storage the page works and says that it keeps nothing', async (t) 
   });
   await page.reload();
   await app.alerts.filter({ hasText: 'keeps nothing' }).waitFor();
-  await app.openJob('Brindle Wash, lot 7');
+  await app.openJob(job);
   assert.match(await app.savingTitle(), /480 V saves, at 620 ft/);
-});
-
-test('an address of a job that is not here says so', async (t) => {
-  const { page } = await open(t, { path: '#/job/nowhere' });
-  await page.getByRole('heading', { name: 'This job is not on this device.' }).waitFor();
-  await page.getByRole('link', { name: 'All jobs' }).click();
-  await new Wellwright(page).newJobButton.waitFor();
 });

@@ -30,11 +30,13 @@ test('the program is loaded once, as WebAssembly', async (t) => {
   assert.equal(programs[0].headers()['content-type'], 'application/wasm');
 });
 
-test('without scripts a sentence says what the page needs', async (t) => {
+test('without scripts a sentence in each language says what the page needs', async (t) => {
   const { page, problems } = await open(t, { javaScriptEnabled: false });
-  const sentence = page.locator('noscript');
-  await sentence.waitFor({ state: 'visible' });
-  assert.match(await sentence.textContent(), /needs JavaScript and WebAssembly/);
+  for (const [language, text] of [['en', /needs JavaScript and WebAssembly/], ['es', /necesita JavaScript y WebAssembly/]]) {
+    const sentence = page.getByText(text);
+    await sentence.waitFor({ state: 'visible' });
+    assert.equal(await sentence.getAttribute('lang'), language);
+  }
   // Chromium then reports the preload of a script as refused.
   const others = problems.splice(0).filter((problem) => !/\.js csp$/.test(problem));
   assert.deepEqual(others, []);

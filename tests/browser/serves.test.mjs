@@ -56,12 +56,14 @@ test('files outside the folder are not served', async () => {
   assert.equal(answer.statusCode, 404);
 });
 
-test('scripts and the program are named by their bytes', () => {
-  const names = readdirSync(dist).filter((name) => /\.(js|wasm)$/.test(name));
-  assert.equal(names.length, 3);
+test('scripts, the program and the one style sheet are named by their bytes', () => {
+  const names = readdirSync(dist).filter((name) => /\.(js|wasm|css)$/.test(name));
+  assert.deepEqual(names.map((name) => name.replace(/-.*\./, '.')).sort(), [
+    'start.js', 'style.css', 'wellwright.js', 'wellwright.wasm',
+  ]);
   for (const name of names) {
     const digest = createHash('sha256').update(readFileSync(join(dist, name))).digest('hex');
-    assert.match(name, new RegExp(`-${digest.slice(0, 16)}\\.(js|wasm)$`));
+    assert.match(name, new RegExp(`-${digest.slice(0, 16)}\\.(js|wasm|css)$`));
   }
 });
 

@@ -70,6 +70,10 @@ pub fn unit_name(unit: Unit) -> &'static str {
         Unit::Kilogram => "kg",
         Unit::PoundPerFoot => "lb/ft",
         Unit::KilogramPerMeter => "kg/m",
+        Unit::Kcmil => "kcmil",
+        Unit::SquareMillimeter => "mm²",
+        Unit::PoundPerKilofootKcmil => "lb/(1000\u{a0}ft·kcmil)",
+        Unit::GramPerCubicCentimeter => "g/cm³",
         _ => "",
     }
 }

@@ -50,6 +50,9 @@ pub fn finding_text(finding: &Finding, system: UnitSystem) -> String {
         Finding::PumpingLevelAtPump { submergence, minimum } => {
             (say.little_water)(&depth(*submergence, system).text(), &depth(*minimum, system).text())
         }
+        Finding::LevelBelowBottom { level, bottom } => {
+            (say.level_below_bottom)(&depth(*level, system).text(), &depth(*bottom, system).text())
+        }
         Finding::PumpNearBottom { .. } if finding.severity() == Severity::Stop => say.pump_below_bottom.to_owned(),
         Finding::PumpNearBottom { off_bottom } => (say.near_bottom)(&depth(*off_bottom, system).text()),
         Finding::BeyondUsual { field, usual } => {

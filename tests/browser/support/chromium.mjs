@@ -1,7 +1,7 @@
 // Starts Chromium without a window, and without what it does for itself in the background.
 import { chromium } from 'playwright-core';
 
-export function startChromium() {
+export function startChromium(args = []) {
   return chromium.launch({
     // tests/run looks for Chromium and sets this.
     executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
@@ -13,6 +13,7 @@ export function startChromium() {
       '--disable-background-networking',
       '--disable-component-update',
       '--disable-sync',
+      ...args,
     ],
   });
 }

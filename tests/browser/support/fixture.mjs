@@ -7,16 +7,17 @@ import { watch } from './watch.mjs';
 const patience = 15_000;
 
 /**
- * Call it once at the top of a test file. Its `open(t)` opens the page in a fresh context, with
- * Playwright's context options if given, and fails the test `t` if anything went wrong on it.
+ * Call it once at the top of a test file, with switches of Chromium if need be. Its `open(t)` opens the page in a fresh context and fails the test `t` if
+ * anything went wrong on it. Options: `path`; `settings` as a returning user has them; `prepare(context)`, which runs
+ * before the page loads; and Playwright's own for a context.
  */
-export function useSite() {
+export function useSite(args) {
   let site;
   let browser;
 
   before(async () => {
     site = await startSite();
-    browser = await startChromium();
+    browser = await startChromium(args);
   });
 
   after(async () => {
@@ -24,9 +25,11 @@ export function useSite() {
     await site?.stop();
   });
 
-  async function open(t, { path = '', ...options } = {}) {
+  async function open(t, { path = '', settings, prepare, ...options } = {}) {
     const context = await browser.newContext(options);
     context.setDefaultTimeout(patience);
+    if (settings) await context.addInitScript(keepSettings, JSON.stringify(settings));
+    await prepare?.(context);
     const page = await context.newPage();
     const watched = watch(page);
     t.after(async () => {
@@ -38,4 +41,11 @@ export function useSite() {
   }
 
   return { open, url: () => site.url };
+}
+
+/** Runs on the page; what is kept already wins. */
+function keepSettings(settings) {
+  if (location.protocol.startsWith('http') && localStorage.getItem('wellwright.settings') === null) {
+    localStorage.setItem('wellwright.settings', settings);
+  }
 }

@@ -9,7 +9,9 @@ export function watch(page) {
   });
   page.on('pageerror', (error) => problems.push(`page error: ${error}`));
   page.on('requestfailed', (request) => {
-    problems.push(`request failed: ${request.url()} ${request.failure()?.errorText}`);
+    const why = request.failure()?.errorText;
+    // What is still on its way when a test leaves the page is cut off; that is no fault.
+    if (why !== 'net::ERR_ABORTED') problems.push(`request failed: ${request.url()} ${why}`);
   });
   page.on('response', (response) => {
     responses.push(response);

@@ -20,6 +20,7 @@ pub struct Say {
     pub pump_dry: fn(&str) -> String,
     pub little_water: fn(&str, &str) -> String,
     pub pump_below_bottom: Text,
+    pub level_below_bottom: fn(&str, &str) -> String,
     pub near_bottom: fn(&str) -> String,
     pub beyond_usual: fn(Text, &str) -> String,
     pub file_not_json: fn(usize, usize) -> String,
@@ -49,16 +50,15 @@ pub const ENGLISH: Say = Say {
     aluminum_in_well: "Aluminum does not belong down a well. Use copper.",
     ground_grew: |way| format!("On the {way} the ground grew with the phase conductors, NEC 250.122(B). Order it so."),
     pump_dry: |short| {
-        format!(
-            "The pumping level is {short} below the pump: it would run dry. Set the pump lower, or take less water."
-        )
+        format!("The water stands {short} below the pump: it would run dry. Set the pump lower, or take less water.")
     },
     little_water: |above, least| {
-        format!(
-            "Only {above} of water above the pump while it runs, least {least}. Set the pump lower, or take less water."
-        )
+        format!("Only {above} of water above the pump, least {least}. Set the pump lower, or take less water.")
     },
     pump_below_bottom: "The pump is set at the well’s bottom or deeper. Check both depths.",
+    level_below_bottom: |level, bottom| {
+        format!("The water stands at {level}, the well’s bottom at {bottom}: check the levels and the well’s depth.")
+    },
     near_bottom: |above| format!("The pump hangs {above} above the well’s bottom: sand and silt. Set it higher."),
     beyond_usual: |field, usual| format!("{field}: beyond the usual {usual}. Check it."),
     file_not_json: |line, column| format!("it is cut short or no job file (line {line}, column {column})"),
@@ -93,14 +93,15 @@ pub const SPANISH: Say = Say {
         format!("{way}: la tierra física se aumentó con los conductores de fase, NEC 250.122(B). Pídala así.")
     },
     pump_dry: |short| {
-        format!(
-            "El nivel dinámico queda {short} por debajo de la bomba: trabajaría en seco. Bájela o saque menos agua."
-        )
+        format!("El agua queda {short} por debajo de la bomba: trabajaría en seco. Bájela o saque menos agua.")
     },
     little_water: |above, least| {
-        format!("Sólo {above} de agua sobre la bomba al bombear, mínimo {least}. Bájela o saque menos agua.")
+        format!("Sólo {above} de agua sobre la bomba, mínimo {least}. Bájela o saque menos agua.")
     },
     pump_below_bottom: "La bomba está en el fondo del pozo o más abajo. Revise ambas profundidades.",
+    level_below_bottom: |level, bottom| {
+        format!("El agua está a {level} y el fondo del pozo a {bottom}: revise los niveles y la profundidad del pozo.")
+    },
     near_bottom: |above| format!("La bomba cuelga a {above} del fondo del pozo: arena y lodo. Súbala."),
     beyond_usual: |field, usual| format!("{field}: más allá de lo usual, {usual}. Revíselo."),
     file_not_json: |line, column| {

@@ -5,7 +5,7 @@ mod formula;
 
 use super::icon::Icon;
 use super::verdict::{Level, Verdict};
-use crate::locale::{measured, result, source_text, words};
+use crate::locale::{lead_size, measured, rating, result, source_text, words};
 use crate::platform::clipboard;
 use crate::state::app;
 use formula::{equals, line, markup};
@@ -13,7 +13,7 @@ use leptos::ev;
 use leptos::html;
 use leptos::prelude::*;
 use wellwright_core::finding::Severity;
-use wellwright_core::papers::{Put, Step, Working};
+use wellwright_core::papers::{Entered, EnteredValue, LimitKind, Put, Step, Working};
 
 /// The drawer.
 #[component]
@@ -68,10 +68,14 @@ fn body(working: Working) -> impl IntoView {
     let more = working.more.iter().map(|more| result(*more).text()).collect::<Vec<_>>().join(", ");
     let verdict = working.limit.map(|limit| {
         let [actual, bound] = [limit.actual, limit.limit].map(|value| result(value).text());
-        let (level, sentence) = if limit.holds {
-            (Level::Fine, (words.within)(&actual, &bound))
-        } else {
-            (Level::Found(Severity::Caution), (words.outside)(&actual, &bound))
+        let level = match limit.severity {
+            _ if limit.holds => Level::Fine,
+            Some(severity) => Level::Found(severity),
+            None => Level::Found(Severity::Caution),
+        };
+        let sentence = match limit.kind {
+            LimitKind::AtLeast => (words.at_least)(&actual, &bound),
+            LimitKind::AtMost => (words.at_most)(&actual, &bound),
         };
         view! { <Verdict level=level reason=sentence /> }
     });
@@ -83,10 +87,16 @@ fn body(working: Working) -> impl IntoView {
             <b>{more}</b>
         </p>
         {verdict}
-        <h3>{words.formula}</h3>
-        <div>{working.steps.into_iter().map(step).collect_view()}</div>
+        {(!working.steps.is_empty()).then(|| view! {
+            <h3>{words.formula}</h3>
+            <div>{working.steps.into_iter().map(step).collect_view()}</div>
+        })}
         <h3>{words.values}</h3>
         <table class="values"><tbody>{working.values.into_iter().map(value).collect_view()}</tbody></table>
+        {(!working.entered.is_empty()).then(|| view! {
+            <h3>{words.entered}</h3>
+            <table class="values"><tbody>{working.entered.into_iter().map(entered).collect_view()}</tbody></table>
+        })}
         <h3>{words.sources}</h3>
         <ul class="note">{sources}{no_sources}</ul>
     }
@@ -121,6 +131,29 @@ fn value(put: Put) -> impl IntoView {
     }
 }
 
+fn entered(entered: Entered) -> impl IntoView {
+    view! {
+        <tr>
+            <th scope="row"><i></i><span>{(words().working.name)(entered.name)}</span></th>
+            <td>{entered_text(entered.value)}</td>
+        </tr>
+    }
+}
+
+/// What a table was entered with, in words.
+fn entered_text(value: EnteredValue) -> String {
+    let fields = &words().fields;
+    match value {
+        EnteredValue::Size(size) => lead_size(size),
+        EnteredValue::Metal(metal) => (fields.metal)(metal).to_owned(),
+        EnteredValue::Rating(column) => rating(column).to_owned(),
+        EnteredValue::Temperature(temperature) => measured(temperature).text(),
+        EnteredValue::Build(build) => (fields.build)(build).to_owned(),
+        EnteredValue::Sets(sets) => sets.to_string(),
+        _ => String::new(),
+    }
+}
+
 /// The working as text, for a message or a file.
 fn as_text(working: &Working) -> String {
     let words = &words().working;
@@ -132,6 +165,12 @@ fn as_text(working: &Working) -> String {
         format!("{} = {}, {name}, {origin}", put.symbol.text(), measured(put.value).text())
     };
     lines.extend(working.values.iter().map(value));
+    lines.extend(
+        working
+            .entered
+            .iter()
+            .map(|entered| format!("{}: {}", (words.name)(entered.name), entered_text(entered.value))),
+    );
     lines.extend(working.sources.iter().map(|key| source_text(key)));
     lines.join("\n")
 }

@@ -1,0 +1,29 @@
+// Walks over every screen in either language: the list, a job's seven pages, a working, a field in error, the gallery.
+import { slugs } from './labels.mjs';
+import { Wellwright } from './wellwright.mjs';
+
+const demoJob = 'Brindle Wash 7';
+
+/** Brings up one screen after another, the gallery last, and awaits `visit(name)` on each. */
+export async function eachScreen(page, language, visit) {
+  const app = new Wellwright(page, language);
+  await app.newJobButton.waitFor();
+  await visit('list');
+  const id = await app.idOf(demoJob);
+  await app.goTo(id, 'water');
+  for (const slug of slugs) {
+    await app.goTo(id, slug);
+    if (slug !== 'papers') await app.depthSlider.waitFor();
+    await visit(slug);
+  }
+  await app.goTo(id, 'cable');
+  await app.workings.first().click();
+  await page.getByRole('button', { name: app.words.close }).waitFor();
+  await visit('a working');
+  await page.keyboard.press('Escape');
+  await app.field(app.words.drop).fill('?');
+  await visit('a field in error');
+  await page.goto(new URL('?gallery', page.url()).href);
+  await page.getByRole('button', { name: app.words.newJob }).waitFor();
+  await visit('gallery');
+}
