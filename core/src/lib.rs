@@ -1,7 +1,7 @@
 //! Every sum of a pump power system for a deep well on a single-phase line.
 //!
 //! The road through the crate, each word a module that reads only what stands to its right:
-//! `papers` → `evaluate` → `job` → {`water`, `pump`, `power`, `cable`, `cost`} → {`quantity`, `error`, `finding`, `standards`}.
+//! `papers` → `evaluate` → `job` → {`water`, `pump`, `power`, `cable`, `cost`} → {`numeric`, `quantity`, `error`, `finding`, `standards`}.
 //! The chapters do not read one another; [`evaluate::evaluate`] carries the motor's current to the cable and
 //! the cable's size to its price.
 //!
@@ -30,6 +30,7 @@ pub mod error;
 pub mod evaluate;
 pub mod finding;
 pub mod job;
+pub mod numeric;
 pub mod papers;
 pub mod power;
 pub mod pump;

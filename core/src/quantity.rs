@@ -117,6 +117,9 @@ pub fn in_ohms_per_kilofoot(value: OhmsPerLength) -> f64 {
     (value * feet(1000.0)).get::<ohm>()
 }
 
+mod fluid;
+pub use fluid::*;
+
 /// A temperature in degrees Celsius. The code's tables step in whole degrees, so equality matters here and kelvins,
 /// which spoil it by rounding, are not used.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]

@@ -11,9 +11,15 @@ mod choice;
 mod drop;
 mod finite;
 mod jobs;
+mod pump;
+mod pump_paste;
+mod pump_refused;
 mod sweep;
 mod units;
 mod water;
+mod water_friction;
+mod water_head;
+mod water_well;
 mod working;
 mod working_tables;
 

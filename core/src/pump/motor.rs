@@ -1,7 +1,9 @@
-//! What a motor draws: table values, nameplate, the larger of both.
+//! A motor's size and load, and what it draws: by the table, by the nameplate, at the load that it has.
 
 use crate::error::OutsideRange;
-use crate::quantity::{ElectricCurrent, Power, amperes, in_horsepower};
+use crate::quantity::{
+    ElectricCurrent, ElectricPotential, Power, amperes, horsepower, in_amperes, in_horsepower, in_volts, in_watts,
+};
 pub use crate::standards::motor_current::RatedVoltage;
 use crate::standards::motor_current::{Row, TABLE};
 use serde::{Deserialize, Serialize};
@@ -87,6 +89,100 @@ pub fn sizing_current(table: ElectricCurrent, nameplate: Option<ElectricCurrent>
 #[must_use]
 pub fn reconnected_current(current: ElectricCurrent, from: f64, to: f64) -> ElectricCurrent {
     current * (from / to)
+}
+
+/// The standard motor for a shaft power: the smallest rating not below it, service factor left aside.
+///
+/// A power within 10⁻⁹ of a rating is that rating.
+///
+/// # Units
+/// `shaft` power at the pump's shaft; the result a rated power.
+/// # Range
+/// 0 to 200 hp, the ratings of table 430.250.
+/// # Errors
+/// [`OutsideRange`] names `shaft` (hp).
+/// # Source
+/// [nec-2023-430.250] for the ratings; to keep the service factor in hand is common practice.
+/// # Example
+/// ```
+/// # use wellwright_core::{pump::motor::*, quantity::*};
+/// assert_eq!(next_standard_power(horsepower(6.8145))?, horsepower(7.5));
+/// # Ok::<(), wellwright_core::error::OutsideRange>(())
+/// ```
+pub fn next_standard_power(shaft: Power) -> Result<Power, OutsideRange> {
+    let most = TABLE[TABLE.len() - 1].hp;
+    let hp = OutsideRange::check("shaft", rated_horsepower(shaft), 0.0, most)?;
+    let at = TABLE.partition_point(|row| row.hp < hp).min(TABLE.len() - 1);
+    Ok(horsepower(TABLE[at].hp))
+}
+
+/// A motor's load as shares of what it may carry.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LoadShare {
+    /// Shaft power over rated power.
+    pub of_rating: f64,
+    /// Shaft power over rated power times service factor.
+    pub of_service_factor: f64,
+}
+
+/// A motor's load: P / P_rated and P / (P_rated SF).
+///
+/// # Units
+/// Powers; service factor dimensionless; the results shares.
+/// # Range
+/// Shaft power 0 to 10 MW; rated above 0 to 10 MW; service factor 1 to 1.4.
+/// # Errors
+/// [`OutsideRange`] names `shaft`, `rated` (W) or `service_factor`.
+/// # Source
+/// [nema-mg1-2016]: the service factor is what a motor may carry over its rating at rated voltage and frequency. A surface
+/// motor on a drive counts with 1.
+pub fn load_share(shaft: Power, rated: Power, service_factor: f64) -> Result<LoadShare, OutsideRange> {
+    let shaft = OutsideRange::check("shaft", in_watts(shaft), 0.0, 1e7)?;
+    let rated = OutsideRange::check("rated", in_watts(rated), 1.0, 1e7)?;
+    let factor = OutsideRange::check("service_factor", service_factor, 1.0, 1.4)?;
+    Ok(LoadShare { of_rating: shaft / rated, of_service_factor: shaft / (rated * factor) })
+}
+
+/// Line current of a three-phase motor at a shaft power: I = P / (√3 V η PF).
+///
+/// # Units
+/// `shaft` power, `voltage` line to line at the motor; efficiency and power factor shares; the result a current.
+/// # Range
+/// Shaft power 0 to 10 MW; voltage 100 to 1,000 V; efficiency and power factor 0.1 to 1. Both hold at the load asked:
+/// taken from the nameplate they serve from three quarters of the rating up.
+/// # Errors
+/// [`OutsideRange`] names `shaft` (W), `voltage` (V), `efficiency` or `power_factor`.
+/// # Source
+/// Power balance of three balanced phases.
+pub fn running_current(
+    shaft: Power,
+    voltage: ElectricPotential,
+    efficiency: f64,
+    power_factor: f64,
+) -> Result<ElectricCurrent, OutsideRange> {
+    let shaft = OutsideRange::check("shaft", in_watts(shaft), 0.0, 1e7)?;
+    let volts = OutsideRange::check("voltage", in_volts(voltage), 100.0, 1000.0)?;
+    let efficiency = OutsideRange::check("efficiency", efficiency, 0.1, 1.0)?;
+    let power_factor = OutsideRange::check("power_factor", power_factor, 0.1, 1.0)?;
+    Ok(amperes(shaft / (3f64.sqrt() * volts * efficiency * power_factor)))
+}
+
+/// Running current as a share of the nameplate's service-factor current, the largest that a motor may draw for good.
+///
+/// # Units
+/// Currents at the same voltage; the result a share.
+/// # Range
+/// Running 0 to 100,000 A; service-factor current 0.1 to 100,000 A.
+/// # Errors
+/// [`OutsideRange`] names `running` or `service_factor_current` (A).
+/// # Source
+/// Common practice, no single source.
+pub fn share_of_service_factor_current(
+    running: ElectricCurrent,
+    service_factor_current: ElectricCurrent,
+) -> Result<f64, OutsideRange> {
+    let running = OutsideRange::check("running", in_amperes(running), 0.0, 1e5)?;
+    Ok(running / OutsideRange::check("service_factor_current", in_amperes(service_factor_current), 0.1, 1e5)?)
 }
 
 /// Efficiency and power factor assumed for a three-phase motor until its nameplate is known.

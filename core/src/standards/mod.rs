@@ -1,4 +1,4 @@
-//! Published tables as data, each with its source on top. Edition: NFPA 70 (NEC), 2023.
+//! Published tables as data, each with its source on top. Edition of the electrical ones: NFPA 70 (NEC), 2023.
 //!
 //! Numbers were typed from memory of the code and read against the reproductions that `SOURCES.md` names; before a
 //! design is relied on, read them against the edition that is adopted where the well is.
@@ -6,7 +6,11 @@
 pub mod ambient;
 pub mod ampacity;
 pub mod conductor;
+pub mod fittings;
 pub mod ground;
 pub mod motor_current;
 pub mod overcurrent;
+pub mod pipe;
 pub mod reactance;
+pub mod unbalance;
+pub mod water_use;
