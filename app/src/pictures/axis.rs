@@ -28,7 +28,8 @@ impl MoneyAxis {
     #[must_use]
     pub fn of(sweep: &Sweep, basis: Basis, end: Length, layout: &Layout) -> Self {
         let (least, most) = range(sweep, basis, end);
-        let (left_room, right_room, tick) = if layout.compact { (26.0, 50.0, 66.0) } else { (66.0, 104.0, 78.0) };
+        // At the right the flag finds room beside the largest cost.
+        let (left_room, right_room, tick) = if layout.compact { (26.0, 74.0, 66.0) } else { (66.0, 104.0, 78.0) };
         let [left_room, right_room, tick] = [left_room, right_room, tick].map(|room| room * layout.grown);
         let room = layout.width - right_room - layout.chart;
         let broken = (room - left_room).max(20.0) / (most - least);

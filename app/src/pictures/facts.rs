@@ -3,7 +3,7 @@
 use super::well_words::power;
 use crate::locale::{self, words};
 use wellwright_core::cable::lead::Conductor;
-use wellwright_core::evaluate::{Basis, Evaluation};
+use wellwright_core::evaluate::{Basis, Evaluation, Sweep};
 use wellwright_core::job::Way;
 use wellwright_core::quantity::{Length, Power, UnitSystem};
 use wellwright_core::standards::conductor::Size;
@@ -25,6 +25,8 @@ pub struct Facts {
     pub pumping_level: Option<Length>,
     /// Depth of the well's bottom.
     pub well_depth: Option<Length>,
+    /// Depth below which one way stays cheaper, by [`Basis`].
+    pub even: [Option<Length>; 2],
 }
 
 impl Facts {
@@ -40,7 +42,14 @@ impl Facts {
             static_level: answer.water.static_level,
             pumping_level: answer.water.pumping_level,
             well_depth: answer.water.well_depth,
+            even: answer.sweep.as_ref().map(|sweep| Basis::ALL.map(|basis| lasting(sweep, basis))).unwrap_or_default(),
         }
+    }
+
+    /// Depth below which one way stays cheaper.
+    #[must_use]
+    pub fn even(&self, basis: Basis) -> Option<Length> {
+        self.even[basis as usize]
     }
 
     /// The water's depth in the casing: at work, else at rest.
@@ -54,6 +63,10 @@ impl Facts {
     pub fn deepest_level(&self) -> Option<Length> {
         [self.static_level, self.pumping_level].into_iter().flatten().reduce(Length::max)
     }
+}
+
+fn lasting(sweep: &Sweep, basis: Basis) -> Option<Length> {
+    sweep.break_even(basis).lasting().map(|crossing| crossing.depth)
 }
 
 /// The whole picture in words: pump, levels, bottom, and size and cost of both ways.

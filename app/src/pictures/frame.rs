@@ -2,23 +2,29 @@
 
 use super::facts::Facts;
 use super::layout::Layout;
-use super::scale::Scale;
 use super::spec::View;
 
 /// Length of the pump above its intake and of the motor below it, and the least that is drawn of them.
 const PUMP: (f64, f64) = (30.0, 12.0);
 const MOTOR: (f64, f64) = (34.0, 5.0);
-/// How far a motor may hang past the end of the scale.
-const HANGS: [f64; 2] = [34.0, 10.0];
+/// How far a motor may hang past the end of the scale: on the desk at least and at most, on a phone.
+const HANGS: (f64, f64) = (6.0, 14.0);
+const HANGS_COMPACT: f64 = 10.0;
+/// From the ground line to the pump.
+const UNDER_GROUND: f64 = 3.0;
 /// Water this close to the surface or the pump is drawn apart from it.
 const CLEAR: f64 = 3.0;
+/// Height of the note in the corner, in sizes of the lettering.
+const NOTE: f64 = 1.4;
 
 /// The pump as drawn: larger than scale, its intake at the true depth.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Pump {
+    /// Height of its depth.
+    pub depth: f64,
     /// Upper end of the pump.
     pub top: f64,
-    /// The intake.
+    /// The intake: at its depth, unless the pump would then stand out of the ground.
     pub intake: f64,
     /// Lower end of the motor.
     pub end: f64,
@@ -71,7 +77,7 @@ impl Frame {
             None => Bottom::Unknown,
             Some(depth) => shown(depth).map_or(Bottom::Beyond, Bottom::At),
         };
-        let pump = facts.depth.map(|depth| pump(&scale, scale.y(depth), level, bottom, &layout));
+        let pump = facts.depth.map(|depth| pump(scale.y(depth), level, bottom, view));
         let floor = pump.map_or(layout.bottom, |pump| layout.bottom.max(pump.end + CLEAR));
         Self {
             layout,
@@ -124,15 +130,27 @@ impl Frame {
     }
 }
 
-/// The pump: shorter than usual where water or bottom are so close that it would seem to stand out of either.
-fn pump(scale: &Scale, intake: f64, level: Option<f64>, bottom: Bottom, layout: &Layout) -> Pump {
-    let (size, hangs) = if layout.compact { (0.8, HANGS[1]) } else { (1.0, HANGS[0]) };
+/// The pump: shorter than usual where water, bottom or ground line are so close that it would seem to stand out of them.
+fn pump(depth: f64, level: Option<f64>, bottom: Bottom, view: &View) -> Pump {
+    let layout = &view.layout;
+    let size = if layout.compact { 0.8 } else { 1.0 };
+    let highest = layout.ground + UNDER_GROUND;
+    let intake = depth.max(highest + PUMP.1);
     let under = level.map(|level| intake - level - CLEAR).filter(|under| *under > 0.0);
     let over = match bottom {
         Bottom::At(y) => Some(y - intake - CLEAR).filter(|over| *over > -CLEAR),
         Bottom::Unknown | Bottom::Beyond => None,
     };
-    let above = under.unwrap_or(f64::INFINITY).clamp(PUMP.1, PUMP.0 * size);
+    let above = under.unwrap_or(f64::INFINITY).clamp(PUMP.1, PUMP.0 * size).min(intake - highest);
     let below = over.unwrap_or(f64::INFINITY).clamp(MOTOR.1, MOTOR.0 * size);
-    Pump { top: intake - above, intake, end: (intake + below).min(scale.bottom + hangs) }
+    Pump { depth, top: intake - above, intake, end: (intake + below).min(layout.bottom + hangs(view)) }
+}
+
+/// How far a motor may hang past the end of the scale: not into the note in the corner.
+fn hangs(view: &View) -> f64 {
+    if view.layout.compact {
+        return HANGS_COMPACT;
+    }
+    let under = view.layout.height - view.layout.bottom;
+    (under - NOTE * view.lettering.small - 2.0 * CLEAR).clamp(HANGS.0, HANGS.1)
 }

@@ -1,28 +1,29 @@
-//! What stands at the job's depth: the depth line with its flag, the costs, and the saving as a dimension.
+//! What stands at the job's depth: the depth line with its flag, and the costs.
 
 use super::curve::Grid;
 use super::labels::{Board, text_width};
 use super::layout::Layout;
-use super::mark::{Anchor, Hand, Label, Letters, Mark, Pen, Point, Rect, Tint};
-use crate::locale::{depth, money, money_alike, words};
+use super::mark::{Anchor, Hand, Label, Mark, Pen, Point, Rect, Tint};
+use crate::locale::{depth, money, money_alike};
 use wellwright_core::evaluate::{Basis, Here, WayHere};
 use wellwright_core::job::Way;
 use wellwright_core::quantity::{Length, Money, UnitSystem};
 
-/// Distances of the dimension line from the depth line, best first; others where a step lies there.
-const DIMENSION_OFF: [f64; 5] = [26.0, 32.0, 38.0, 44.0, 20.0];
 /// Least half of the flag's height, and the length of its tip.
 const FLAG_HALF: f64 = 14.0;
 const FLAG_TIP: f64 = 9.0;
-/// From the flag to a cost.
+/// From the flag to a cost, for a flag in the usual lettering.
 const FLAG_CLEAR: f64 = 12.0;
 
 /// A way's cost at the depth.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Spot {
-    way: Way,
-    cost: Money,
-    at: Point,
+    /// The way.
+    pub way: Way,
+    /// Its cost.
+    pub cost: Money,
+    /// Place of its dot.
+    pub at: Point,
 }
 
 /// The spots of both ways, the cheaper first.
@@ -45,7 +46,7 @@ fn cost(way: &WayHere, basis: Basis) -> Money {
     }
 }
 
-/// Draws the depth line and its flag.
+/// Draws the depth line and its flag, in small lettering where a cost stands near the edge.
 pub fn write_flag(
     board: &mut Board,
     marks: &mut Vec<Mark>,
@@ -56,55 +57,62 @@ pub fn write_flag(
     spots: &[Spot],
 ) {
     let y = grid.scale.y(at);
-    let hand = Hand { tint: Tint::OnAct, ..Hand::BOLD };
     let text = depth(at, system).text();
+    let rightmost = spots.iter().map(|spot| spot.at.x).fold(0.0, f64::max);
+    let usual = Flag { hand: Hand { tint: Tint::OnAct, ..Hand::BOLD }, beside: 7.0, tip: FLAG_TIP };
+    let small = Flag { hand: Hand { tint: Tint::OnAct, ..Hand::SMALL }, beside: 4.0, tip: FLAG_TIP - 2.0 };
+    let fits = rightmost + FLAG_CLEAR <= layout.width - usual.width(board, &text);
+    let flag = if fits { usual } else { small };
     let half = (0.95 * board.lettering().plain).max(FLAG_HALF);
-    let width = text_width(&text, board.lettering().plain, true) + 14.0;
-    let (room, corners) = flag(y, width, half, layout, spots);
+    // Near the ground line the flag hangs lower, off the cost axis; near the end of the scale it stands higher.
+    let top = (y - half).min(layout.bottom + FLAG_HALF - 2.0 * half).max(layout.ground - 5.0);
+    let left = layout.width - flag.width(board, &text);
+    let room = Rect { left: left + flag.tip, right: layout.width, top, bottom: top + 2.0 * half };
+    let corners = [
+        Point::new(left, y),
+        Point::new(room.left, room.top),
+        Point::new(room.right, room.top),
+        Point::new(room.right, room.bottom),
+        Point::new(room.left, room.bottom),
+    ];
     marks.push(Mark::line(Point::new(layout.rod_right(), y), Point::new(layout.width - 4.0, y), Pen::Heavy, Tint::Act));
-    let left = corners.iter().map(|(x, _)| *x).fold(room.left, f64::min);
-    let right = corners.iter().map(|(x, _)| *x).fold(room.right, f64::max);
-    marks.push(Mark::Area { points: corners.map(|(x, y)| Point::new(x, y)).to_vec(), tint: Tint::Act });
+    marks.push(Mark::Area { points: corners.to_vec(), tint: Tint::Act });
     let middle = Point::new((room.left + room.right) / 2.0, (room.top + room.bottom) / 2.0);
-    let label = board.label(&text, middle, Anchor::Middle, hand);
+    let label = board.label(&text, middle, Anchor::Middle, flag.hand);
     board.write(Label { rect: room, ..label });
-    board.keep_off(Rect { left, right, ..room });
+    board.keep_off(Rect { left, ..room });
     // Labels stay off the line itself, which is thick.
     board.keep_off(Rect { left: layout.rod, right: layout.width, top: y - 3.0, bottom: y + 3.0 });
 }
 
-/// The flag's room and corners: at the right end of the depth line, else at its left, else over its right end, wherever
-/// it hides no cost.
-fn flag(y: f64, width: f64, half: f64, layout: &Layout, spots: &[Spot]) -> (Rect, [(f64, f64); 5]) {
-    let rightmost = spots.iter().map(|spot| spot.at.x).fold(0.0, f64::max);
-    let leftmost = spots.iter().map(|spot| spot.at.x).fold(f64::INFINITY, f64::min);
-    let left_place = layout.rod_right() + 24.0;
-    let at_right = rightmost + FLAG_CLEAR <= layout.width - width - FLAG_TIP;
-    let at_left = !at_right && left_place + width + FLAG_TIP + FLAG_CLEAR <= leftmost;
-    let (left, right) = if at_left { (left_place, left_place + width) } else { (layout.width - width, layout.width) };
-    // Near the ground line the flag hangs lower, off the cost axis; near the end of the scale it stands higher.
-    let highest = layout.ground - 5.0;
-    if at_right || at_left {
-        let top = (y - half).min(layout.bottom + FLAG_HALF - 2.0 * half).max(highest);
-        let room = Rect { left, right, top, bottom: top + 2.0 * half };
-        let (tip, shoulder, back) =
-            if at_left { (right + FLAG_TIP, right, left) } else { (left - FLAG_TIP, left, right) };
-        let corners = [(tip, y), (shoulder, room.top), (back, room.top), (back, room.bottom), (shoulder, room.bottom)];
-        return (room, corners);
-    }
-    let over = y - FLAG_CLEAR + 2.0 - 2.0 * half;
-    let top = if over >= highest + 10.0 { over } else { y + FLAG_CLEAR - 2.0 };
-    let room = Rect { left, right, top, bottom: top + 2.0 * half };
-    let (far, near) = if top < y { (room.top, room.bottom) } else { (room.bottom, room.top) };
-    (room, [(right, y), (right, far), (left, far), (left, near), (right - FLAG_TIP, near)])
+/// A size of the flag.
+#[derive(Debug, Clone, Copy)]
+struct Flag {
+    hand: Hand,
+    /// From the words to the flag's ends.
+    beside: f64,
+    /// Length of its tip.
+    tip: f64,
 }
 
-/// Writes the costs of both ways above the depth line, outside the pair.
-pub fn write_costs(board: &mut Board, spots: &[Spot], compact: bool) {
+impl Flag {
+    fn width(&self, board: &Board, text: &str) -> f64 {
+        let size = board.lettering().size(self.hand.letters);
+        text_width(text, size, self.hand.bold) + 2.0 * self.beside + self.tip
+    }
+}
+
+/// Writes the costs of both ways above the depth line, outside the pair. All are in whole dollars: where these would not
+/// add up with the saving, the larger one is left out. Gives how many found no room.
+pub fn write_costs(board: &mut Board, spots: &[Spot], compact: bool) -> usize {
     let up = board.lettering().plain * 0.95;
-    let decimals = decimals(spots);
-    for (index, spot) in spots.iter().enumerate() {
-        let text = money(spot.cost, decimals);
+    let written = match spots {
+        [cheap, dear] if money_alike(dear.cost, cheap.cost) > 0 => 1,
+        _ => spots.len(),
+    };
+    let mut missing = 0;
+    for (index, spot) in spots.iter().enumerate().take(written) {
+        let text = money(spot.cost, 0);
         let (x, y) = (spot.at.x, spot.at.y);
         let right = index + 1 == spots.len();
         let side = |dx: f64, dy: f64| {
@@ -117,98 +125,10 @@ pub fn write_costs(board: &mut Board, spots: &[Spot], compact: bool) {
         let near = [side(10.0, -up), side(6.0, -up), side(16.0, -up), side(6.0, -1.5 * up), side(3.0, -2.1 * up)];
         let far = [side(24.0, -up), side(10.0, up), side(20.0, up), side(10.0, 2.8 * up), side(10.0, 4.0 * up)];
         // On a phone the answer above the picture has the costs: there one that finds no room at its dot is left out.
-        board.offer(near.into_iter().chain(far.into_iter().filter(|_| !compact)));
+        let taken = board.offer(near.into_iter().chain(far.into_iter().filter(|_| !compact)));
+        missing += usize::from(taken.is_none());
     }
-}
-
-/// Decimals with which the costs and their difference add up.
-fn decimals(spots: &[Spot]) -> usize {
-    match spots {
-        [cheap, dear] => money_alike(dear.cost, cheap.cost),
-        _ => 0,
-    }
-}
-
-/// Draws the saving as a dimension between the two costs, its figure outside.
-pub fn write_saving(board: &mut Board, marks: &mut Vec<Mark>, spots: &[Spot], y: f64, layout: &Layout) {
-    let [cheap, dear] = spots else { return };
-    let saving = dear.cost - cheap.cost;
-    if saving.0 <= 0.0 {
-        return;
-    }
-    let (line, under) = (cheap.at.y, y > cheap.at.y);
-    let beyond = if under { 6.0 } else { -6.0 };
-    let start = if under { line + 7.0 } else { line - 7.0 };
-    for x in [cheap.at.x, dear.at.x] {
-        marks.push(Mark::line(Point::new(x, start), Point::new(x, y + beyond), Pen::Hair, Tint::Ink));
-        board.keep_off_line(Point::new(x, start), Point::new(x, y + beyond));
-    }
-    let text = money(saving, decimals(spots));
-    let hand = saving_hand(board, &text, layout);
-    let reach = if dear.at.x - cheap.at.x < 24.0 { 14.0 } else { 6.0 };
-    let side = |more: f64| board.label(&text, Point::new(dear.at.x + reach + more, y), Anchor::Start, hand);
-    let left = |more: f64| board.label(&text, Point::new(cheap.at.x - reach - more, y), Anchor::End, hand);
-    let near = [8.0, 16.0, 26.0, 38.0].map(side).into_iter().chain([8.0, 20.0, 36.0].map(left));
-    let middle = (cheap.at.x + dear.at.x) / 2.0;
-    let between = [0.0, 16.0, 24.0].map(|down| board.label(&text, Point::new(middle, y + down), Anchor::Middle, hand));
-    let width = between[0].rect.right - between[0].rect.left;
-    let inside = between.into_iter().skip(usize::from(width + 44.0 > dear.at.x - cheap.at.x));
-    let far = [52.0, 70.0, 90.0, 120.0].map(side);
-    let apart = 2.6 * board.lettering().plain;
-    let off = [line + apart, line - apart, line + 1.5 * apart, line - 1.5 * apart, line + 2.2 * apart];
-    let off = off.map(|y| board.label(&text, Point::new(middle, y), Anchor::Middle, hand));
-    let taken = board.insist(near.chain(inside).chain(far).chain(off).collect());
-    let Some(rect) = taken else { return };
-    let tails = match rect {
-        rect if rect.left > dear.at.x => [cheap.at.x - reach, rect.left - 4.0],
-        rect if rect.right < cheap.at.x => [rect.right + 4.0, dear.at.x + reach],
-        _ => [cheap.at.x - reach, dear.at.x + reach],
-    };
-    dimension(marks, [cheap.at.x, dear.at.x], tails, y);
-    board.keep_off_line(Point::new(tails[0], y), Point::new(tails[1], y));
-    let note = (words().picture.saved_by)(cheap.way);
-    if rect.left > dear.at.x && !layout.compact {
-        board.offer([board.label(note, Point::new(rect.right + 6.0, y + 1.0), Anchor::Start, Hand::SMALL)]);
-    }
-}
-
-/// The saving's lettering: large, unless it would fill a narrow picture.
-fn saving_hand(board: &Board, text: &str, layout: &Layout) -> Hand {
-    let large = Hand { letters: Letters::Large, ..Hand::BOLD };
-    let width = text_width(text, board.lettering().large, true);
-    if width <= 0.6 * (layout.width - layout.rod_right()) { large } else { Hand::BOLD }
-}
-
-/// Height of the dimension line: under the depth line and off the steps, or above it at the end of the scale.
-#[must_use]
-pub fn dimension_height(spots: &[Spot], levels: &[f64], layout: &Layout) -> Option<f64> {
-    let [cheap, dear] = spots else { return None };
-    let line = cheap.at.y;
-    if dear.cost.0 <= cheap.cost.0 {
-        return None;
-    }
-    if line + DIMENSION_OFF[0] + 10.0 > layout.bottom {
-        return Some(line - 46.0);
-    }
-    let clear = |y: &f64| *y + 10.0 <= layout.bottom && levels.iter().all(|level| (level - y).abs() >= 6.0);
-    Some(DIMENSION_OFF.iter().map(|off| line + off).find(clear).unwrap_or(line + DIMENSION_OFF[0]))
-}
-
-/// A dimension line with an arrow at each end; where there is no room between, the arrows point in from outside.
-fn dimension(marks: &mut Vec<Mark>, [from, to]: [f64; 2], tails: [f64; 2], y: f64) {
-    let inside = to - from >= 24.0;
-    let ends = if inside {
-        [from, if tails[1] > to + 7.0 { tails[1] } else { to }]
-    } else {
-        [tails[0].min(from), tails[1].max(to)]
-    };
-    let ends = if inside && tails[0] < from - 7.0 { [tails[0], to] } else { ends };
-    marks.push(Mark::line(Point::new(ends[0], y), Point::new(ends[1], y), Pen::Thin, Tint::Ink));
-    let back = if inside { 9.0 } else { -9.0 };
-    for (x, back) in [(from, back), (to, -back)] {
-        let points = vec![Point::new(x, y), Point::new(x + back, y - 3.5), Point::new(x + back, y + 3.5)];
-        marks.push(Mark::Area { points, tint: Tint::Ink });
-    }
+    missing
 }
 
 /// Draws a dot on each way at the depth, the 240 V one last and smaller where they meet.

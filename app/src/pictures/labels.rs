@@ -23,11 +23,12 @@ fn em(letter: char) -> f64 {
 }
 
 /// The labels of a picture while they are placed.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 pub struct Board {
     bounds: Rect,
     lettering: Lettering,
     taken: Vec<Rect>,
+    wanted: Vec<Rect>,
     lines: Vec<(Point, Point)>,
     labels: Vec<Label>,
 }
@@ -36,7 +37,7 @@ impl Board {
     /// An empty board.
     #[must_use]
     pub fn new(bounds: Rect, lettering: Lettering) -> Self {
-        Self { bounds, lettering, taken: Vec::new(), lines: Vec::new(), labels: Vec::new() }
+        Self { bounds, lettering, taken: Vec::new(), wanted: Vec::new(), lines: Vec::new(), labels: Vec::new() }
     }
 
     /// Sizes of the lettering.
@@ -65,6 +66,11 @@ impl Board {
         self.taken.push(rect);
     }
 
+    /// Keeps labels off an area that a later one would like, while they find other room.
+    pub fn spare(&mut self, rect: Rect) {
+        self.wanted.push(rect);
+    }
+
     /// Keeps labels off a line.
     pub fn keep_off_line(&mut self, from: Point, to: Point) {
         self.lines.push((from, to));
@@ -83,10 +89,25 @@ impl Board {
             && !self.lines.iter().any(|line| rect.grown(1.0).crossed(line.0, line.1))
     }
 
-    /// Writes the first of the candidates that finds room, if any does; gives the room it took.
+    /// Whether an area is inside and stands on no other label.
+    #[must_use]
+    pub fn apart(&self, rect: &Rect) -> bool {
+        self.bounds.holds(rect) && !self.taken.iter().any(|other| other.meets(rect))
+    }
+
+    /// Whether something stands on a line.
+    #[must_use]
+    pub fn covered(&self, from: Point, to: Point) -> bool {
+        self.taken.iter().any(|rect| rect.crossed(from, to))
+    }
+
+    /// Writes the first of the candidates that finds room, if any does, rather one that leaves spared room alone; gives
+    /// the room it took.
     pub fn offer(&mut self, candidates: impl IntoIterator<Item = Label>) -> Option<Rect> {
-        let label = candidates.into_iter().find(|label| self.free(&label.rect))?;
-        Some(self.write(label))
+        let free: Vec<Label> = candidates.into_iter().filter(|label| self.free(&label.rect)).collect();
+        let spares = |label: &Label| !self.wanted.iter().any(|rect| rect.meets(&label.rect.grown(APART.1)));
+        let best = free.iter().position(spares).unwrap_or(0);
+        free.into_iter().nth(best).map(|label| self.write(label))
     }
 
     /// Writes the first of the candidates whose lines all find room.

@@ -45,9 +45,10 @@ impl Layout {
         let compact = width < COMPACT_BELOW * grown;
         let more = (small - USUAL).max(0.0);
         let (rod, rod_width, off_rod, casing, ground, under) = if compact {
-            // A depth of four figures finds room beside the casing.
-            let rod = (width * 0.3).clamp(105.0, 150.0).max(56.0 + 3.15 * small);
-            (rod.round(), 8.0, 38.0, 13.0, 62.0 + 1.6 * more, 32.0 + 1.2 * more)
+            // A depth of four figures finds room beside the casing, unless that took too much of the curve's.
+            let words = (54.0 + 4.46 * small).min(0.45 * width);
+            let rod = (width * 0.3).clamp(105.0, 150.0).max(words);
+            (rod.round(), 8.0, 36.0, 12.0, 62.0 + 1.6 * more, 32.0 + 1.2 * more)
         } else {
             ((width * 0.29).clamp(232.0, 250.0).round(), 9.0, 62.0, 19.0, 86.0 + 2.0 * more, 38.0 + 0.8 * more)
         };

@@ -20,6 +20,7 @@ mod names;
 mod parts;
 mod plate;
 mod probe;
+mod saving;
 mod scale;
 mod sizes;
 mod spec;

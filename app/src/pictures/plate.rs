@@ -44,7 +44,7 @@ pub fn Plate(
     let ink = ink(theme, size);
     let facts = Memo::new(move |_| answer.with(Facts::of));
     let depth = Memo::new(move |_| facts.get().depth);
-    let end = scale_end_of(facts, system, held);
+    let end = scale_end_of(facts, basis, system, held);
     let lettering = Memo::new(move |_| ink.with(|ink| ink.as_ref().map_or(Lettering::USUAL, |ink| ink.lettering)));
     let view = Memo::new(move |_| View {
         layout: Layout::of(size.get().0, size.get().1, lettering.get()),
@@ -73,9 +73,7 @@ pub fn Plate(
             <canvas node_ref=canvas aria-hidden="true"></canvas>
             <Show when=move || shown.get()>
                 <Well facts=facts view=view answer=answer />
-                <Show when=move || !view.get().crowded(depth.get())>
-                    <p class="scale-note">{words().picture.depths_to_scale}</p>
-                </Show>
+                <p class="scale-note">{words().picture.depths_to_scale}</p>
                 <Show when=move || answer.with(|answer| answer.sweep.is_none())>
                     <p class="no-curve">{words().picture.nothing_to_draw}</p>
                 </Show>
@@ -87,10 +85,15 @@ pub fn Plate(
 }
 
 /// End of the depth scale; it stays as it is while the target is held.
-fn scale_end_of(facts: Memo<Facts>, system: Signal<UnitSystem>, held: RwSignal<bool>) -> Memo<Length> {
+fn scale_end_of(
+    facts: Memo<Facts>,
+    basis: Signal<Basis>,
+    system: Signal<UnitSystem>,
+    held: RwSignal<bool>,
+) -> Memo<Length> {
     Memo::new(move |before: Option<&Length>| match before {
         Some(before) if held.get() => *before,
-        _ => scale_end(&facts.get(), system.get()),
+        _ => scale_end(&facts.get(), basis.get(), system.get()),
     })
 }
 

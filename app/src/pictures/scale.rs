@@ -1,15 +1,21 @@
 //! The depth scale that well, rod and curve share.
 
 use super::facts::Facts;
-use wellwright_core::evaluate::DEEPEST_FEET;
+use wellwright_core::evaluate::{Basis, DEEPEST_FEET};
 use wellwright_core::quantity::{Length, UnitSystem, feet};
 
-/// Room that the scale keeps below the pump and below the water.
+/// Room that the scale keeps below the pump, and below water and break-even.
 const BELOW_PUMP: f64 = 1.15;
 const BELOW_WATER: f64 = 1.05;
+/// The lasting break-even is shown where it lies at most so far below the pump: in feet, and in depths of the pump.
+const EVEN_WITHIN: (f64, f64) = (500.0, 3.0);
 /// Ends that a scale may have, feet and meters. The last one is the deepest setting.
-const ENDS_FEET: [f64; 7] = [1000.0, 1200.0, 1500.0, 1800.0, 2000.0, 2500.0, DEEPEST_FEET];
-const ENDS_METERS: [f64; 7] = [300.0, 350.0, 400.0, 500.0, 600.0, 700.0, 800.0];
+const ENDS_FEET: [f64; 14] =
+    [50.0, 100.0, 150.0, 200.0, 300.0, 500.0, 700.0, 1000.0, 1200.0, 1500.0, 1800.0, 2000.0, 2500.0, DEEPEST_FEET];
+const ENDS_METERS: [f64; 14] =
+    [15.0, 30.0, 50.0, 70.0, 100.0, 150.0, 200.0, 300.0, 350.0, 400.0, 500.0, 600.0, 700.0, 800.0];
+/// The least of them while the pump has no depth.
+const UNSET: usize = 7;
 
 /// A length in meters.
 #[must_use]
@@ -18,19 +24,29 @@ pub fn meters(value: f64) -> Length {
     feet(value / wellwright_core::quantity::METER_PER_FOOT)
 }
 
-/// The end of the scale: a round depth with room below pump and water, one farther where that shows the well's bottom.
+/// The end of the scale: a round depth with room below pump, water and a near break-even, one farther where that shows
+/// the well's bottom.
 #[must_use]
-pub fn scale_end(facts: &Facts, system: UnitSystem) -> Length {
+pub fn scale_end(facts: &Facts, basis: Basis, system: UnitSystem) -> Length {
     let deepest = feet(DEEPEST_FEET);
     let ends: Vec<Length> = match system {
         UnitSystem::Us => ENDS_FEET.map(feet).to_vec(),
         UnitSystem::Si => ENDS_METERS.map(meters).into_iter().chain([deepest]).collect(),
     };
-    let pump = facts.depth.map_or(feet(0.0), |setting| setting * BELOW_PUMP);
-    let water = facts.deepest_level().map_or(feet(0.0), |level| level * BELOW_WATER);
-    let first = ends.iter().position(|end| *end >= pump.max(water)).unwrap_or(ends.len() - 1);
+    let water = facts.deepest_level().map(|level| level * BELOW_WATER);
+    let pump = facts.depth.map(|pump| pump * BELOW_PUMP);
+    let even = facts.depth.zip(facts.even(basis)).filter(|(pump, even)| near(*pump, *even));
+    let even = even.map(|(_, even)| even * BELOW_WATER);
+    let shown = [pump, water, even].into_iter().flatten().fold(feet(0.0), Length::max);
+    let least = if facts.depth.is_some() { 0 } else { UNSET };
+    let first = (least..ends.len()).find(|at| ends[*at] >= shown).unwrap_or(ends.len() - 1);
     let holds = |end: &&Length| facts.well_depth.is_none_or(|bottom| **end >= bottom);
     *ends[first..].iter().take(2).find(holds).unwrap_or(&ends[first])
+}
+
+/// Whether a break-even is near enough to a pump to be shown with it.
+fn near(pump: Length, even: Length) -> bool {
+    even - pump <= feet(EVEN_WITHIN.0).min(pump * EVEN_WITHIN.1)
 }
 
 /// Depth to height in the picture and back.

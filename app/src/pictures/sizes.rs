@@ -8,20 +8,29 @@ use wellwright_core::cable::lead::Conductor;
 use wellwright_core::job::Way;
 
 /// Where a size label may stand along its run, as shares of it.
-const ALONG: [f64; 5] = [0.5, 0.35, 0.65, 0.2, 0.8];
+const ALONG: [f64; 9] = [0.5, 0.42, 0.58, 0.35, 0.65, 0.27, 0.73, 0.2, 0.8];
 /// Runs shorter than this carry no label, unless in use; desk and phone.
 const SHORTEST: [f64; 2] = [17.0, 30.0];
 
-/// Writes the sizes of the runs in use; `line` is the height of the depth line.
-pub fn write_in_use(board: &mut Board, ways: &[WayLine; 2], line: Option<f64>, compact: bool) {
-    for (run, other) in runs(ways).filter(|(run, _)| in_use(run, line)) {
-        let conductor = run.run.run.conductor;
-        let text = in_use_text(conductor, compact);
-        let placed = board.offer(candidates(board, &text, run, other, line, compact));
-        if placed.is_none() && compact {
-            board.offer(candidates(board, &bare(conductor), run, other, line, compact));
-        }
+/// Writes the sizes of the runs in use; `line` is the height of the depth line. On a phone with their gauge where both
+/// find room for it, else bare. Gives how many found no room, one without its gauge as a third.
+pub fn write_in_use(board: &mut Board, ways: &[WayLine; 2], line: Option<f64>, compact: bool) -> f64 {
+    let used: Vec<(&RunLine, &WayLine)> = runs(ways).filter(|(run, _)| in_use(run, line)).collect();
+    let write = |board: &mut Board, text: fn(Conductor, bool) -> String| {
+        let missing = used.iter().filter(|(run, other)| {
+            let text = text(run.run.run.conductor, compact);
+            let candidates = candidates(board, &text, run, other, line, compact);
+            board.offer(candidates).is_none()
+        });
+        missing.count() as f64
+    };
+    let mut tried = board.clone();
+    let missing = write(&mut tried, in_use_text);
+    if missing == 0.0 || !compact {
+        *board = tried;
+        return missing;
     }
+    write(board, |conductor, _| bare(conductor)) + used.len() as f64 / 3.0
 }
 
 /// Writes the sizes of the other runs.

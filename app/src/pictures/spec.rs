@@ -7,10 +7,11 @@ use super::labels::Board;
 use super::layout::Layout;
 use super::mark::{Anchor, Dash, Hand, Label, Lettering, Mark, Pen, Point, Rect, Tint};
 use super::names::halves;
+use super::saving::Dimension;
 use super::well_words::head_right;
-use super::{names, sizes};
+use super::{names, saving, sizes};
 use crate::locale::{self, words};
-use wellwright_core::evaluate::{Basis, Evaluation, Sweep};
+use wellwright_core::evaluate::{Basis, Crossing, Evaluation, Sweep};
 use wellwright_core::quantity::{Entry, Length, UnitSystem};
 
 /// How a picture is looked at.
@@ -48,13 +49,6 @@ impl View {
         }
     }
 
-    /// Whether a pump at this depth hangs into the row under the scale.
-    #[must_use]
-    pub fn crowded(&self, depth: Option<Length>) -> bool {
-        let scale = self.layout.scale(self.end);
-        depth.is_some_and(|depth| scale.y(depth) + 24.0 > scale.bottom)
-    }
-
     fn board(&self) -> Board {
         let bounds = Rect {
             left: self.layout.rod_right() + 3.0,
@@ -76,11 +70,15 @@ pub fn picture(answer: &Evaluation, view: &View) -> Picture {
     let target = answer.inputs.pump_setting.as_ref().map_or(ground, |known| view.layout.scale(view.end).y(known.value));
     let middle = view.layout.rod_middle();
     board.keep_off(Rect { left: middle - 22.0, top: target - 22.0, right: middle + 22.0, bottom: target + 22.0 });
+    let figures = rod_figures(view, &board);
+    for (label, ..) in figures.iter().filter(|(label, ..)| board.free(&label.rect)).cloned().collect::<Vec<_>>() {
+        board.spare(label.rect);
+    }
     match &answer.sweep {
         Some(sweep) => curves(answer, sweep, view, &mut board, &mut marks),
         None => ground_line(view, &mut marks),
     }
-    rod_figures(view, &mut board, &mut marks);
+    write_rod(figures, view, &mut board, &mut marks);
     Picture { marks, labels: board.into_labels() }
 }
 
@@ -90,12 +88,7 @@ fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, ma
     cost_axis(&grid, view, board, marks);
     let here = answer.here.as_ref();
     let spots = here.map(|here| here::spots(here, &grid)).unwrap_or_default();
-    let levels: Vec<f64> = ways.iter().flat_map(WayLine::steps).map(|(from, _)| from.y).collect();
-    let dimension = here::dimension_height(&spots, &levels, layout);
-    let clear = |from: &Point| dimension.is_none_or(|y| (from.y - y).abs() > 5.0);
-    for (from, to) in hatch(sweep, &grid, view.system, 7.0).into_iter().filter(|(from, _)| clear(from)) {
-        marks.push(Mark::line(from, to, Pen::Hair, Tint::Hatch));
-    }
+    let under = marks.len();
     for way in ways.iter().rev() {
         way_line(way, marks);
         for (from, to) in way.stretches() {
@@ -111,17 +104,28 @@ fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, ma
     if let Some(here) = here {
         here::write_flag(board, marks, here.depth, view.system, layout, &grid, &spots);
     }
-    if let Some(y) = dimension {
-        here::write_saving(board, marks, &spots, y, layout);
-    }
+    keep_off_rings(sweep, &grid, view, board);
+    let line = here.map(|here| grid.scale.y(here.depth));
     // On a phone the sizes come first; the costs stand above the picture.
     let narrow = layout.compact && layout.width < 400.0 * layout.grown;
+    let harm = |found: &Dimension| {
+        let mut tried = board.clone();
+        saving::write(&mut tried, &mut Vec::new(), found, &spots, layout);
+        let costs = if narrow { 0 } else { here::write_costs(&mut tried, &spots, layout.compact) };
+        costs as f64 + sizes::write_in_use(&mut tried, &ways, line, layout.compact)
+    };
+    let dimension = saving::place(board, &ways, &spots, layout, harm);
+    if let Some(found) = &dimension {
+        saving::write(board, marks, found, &spots, layout);
+    }
+    let clear = |from: &Point| dimension.as_ref().is_none_or(|found| (from.y - found.y).abs() > 5.0);
+    let hairs = hatch(sweep, &grid, view.system, 7.0).into_iter().filter(|(from, _)| clear(from));
+    marks.splice(under..under, hairs.map(|(from, to)| Mark::line(from, to, Pen::Hair, Tint::Hatch)));
     if !narrow {
         here::write_costs(board, &spots, layout.compact);
     }
     rings(sweep, &grid, view, board, marks);
     names::write_ends(board, marks, &ways, view.system, layout.compact);
-    let line = here.map(|here| grid.scale.y(here.depth));
     sizes::write_in_use(board, &ways, line, layout.compact);
     if narrow {
         here::write_costs(board, &spots, layout.compact);
@@ -205,20 +209,34 @@ fn axis_break(view: &View, marks: &mut Vec<Mark>) {
     }
 }
 
-/// A ring where the cheaper way changes, with its depth; the last change first.
+/// Places where the cheaper way changes, with their depths; the last change first.
+fn changes(sweep: &Sweep, grid: &Grid, view: &View) -> Vec<(Length, Point)> {
+    let found = sweep.break_even(view.basis).crossings.iter().filter(|crossing| crossing.depth <= view.end);
+    let place = |crossing: &Crossing| Some((crossing.depth, grid.at(sweep.way(crossing.below), crossing.depth)?));
+    found.rev().filter_map(place).collect()
+}
+
+fn ring_room(at: Point) -> Rect {
+    Rect { left: at.x - 7.0, top: at.y - 7.0, right: at.x + 7.0, bottom: at.y + 7.0 }
+}
+
+fn keep_off_rings(sweep: &Sweep, grid: &Grid, view: &View, board: &mut Board) {
+    for (_, at) in changes(sweep, grid, view) {
+        board.keep_off(ring_room(at));
+    }
+}
+
+/// A ring at every change, with its depth.
 fn rings(sweep: &Sweep, grid: &Grid, view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
-    let found = sweep.break_even(view.basis);
-    for (index, crossing) in found.crossings.iter().filter(|crossing| crossing.depth <= view.end).rev().enumerate() {
-        let Some(at) = grid.at(sweep.way(crossing.below), crossing.depth) else { continue };
+    for (index, (depth, at)) in changes(sweep, grid, view).into_iter().enumerate() {
         if index == 0 {
             let from = Point::new(view.layout.rod_right() + 3.0, at.y);
             let points = vec![from, Point::new(at.x - 7.0, at.y)];
             board.keep_off_line(points[0], points[1]);
             marks.push(Mark::Line { points, pen: Pen::Hair, tint: Tint::Ink, dash: Dash::Dotted });
         }
-        board.keep_off(Rect { left: at.x - 7.0, top: at.y - 7.0, right: at.x + 7.0, bottom: at.y + 7.0 });
         marks.push(Mark::Dot { at, radius: 5.0, fill: Tint::Sheet, rim: Tint::Ink });
-        let text = (words().picture.even_here)(&locale::depth(crossing.depth, view.system).text());
+        let text = (words().picture.even_here)(&locale::depth(depth, view.system).text());
         let ahead = if view.layout.compact { [12.0, 20.0, 32.0, 48.0] } else { [48.0, 30.0, 64.0, 84.0] };
         let candidates =
             ahead.map(|ahead| board.label(&text, Point::new(at.x + ahead, at.y), Anchor::Start, Hand::PLAIN));
@@ -232,20 +250,30 @@ fn rings(sweep: &Sweep, grid: &Grid, view: &View, board: &mut Board, marks: &mut
     }
 }
 
-/// Figures of the rod, last: they give way to everything else.
-fn rod_figures(view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
+/// Figures of the rod, the deepest first, with their places.
+fn rod_figures(view: &View, board: &Board) -> Vec<(Label, String, f64)> {
     let scale = view.layout.scale(view.end);
     let step = rod_step(view);
     let unit = view.system.unit(wellwright_core::quantity::Kind::Length);
-    let figures: Vec<Length> = scale.multiples(step).skip(1).collect();
-    let last = figures.len().saturating_sub(1);
-    for (index, depth) in figures.into_iter().enumerate() {
-        let (x, y) = (view.layout.rod_right(), scale.y(depth));
+    let depths: Vec<Length> = scale.multiples(step).skip(1).collect();
+    let figure = |(index, depth): (usize, &Length)| {
+        let y = scale.y(*depth);
         let value = Entry::new(step_value(step, view.system) * (index + 1) as f64, unit);
         let shown = locale::entry(value, view.system);
-        let text = if index == last { shown.text() } else { shown.figure };
-        let label = board.label(&text, Point::new(x + 8.0, y), Anchor::Start, Hand::SMALL);
-        if board.offer([label]).is_some() {
+        let at = Point::new(view.layout.rod_right() + 8.0, y);
+        (board.label(&shown.figure, at, Anchor::Start, Hand::SMALL), shown.text(), y)
+    };
+    depths.iter().enumerate().rev().map(figure).collect()
+}
+
+/// Writes the figures of the rod, last: they give way to everything else. The deepest that stays has the unit.
+fn write_rod(figures: Vec<(Label, String, f64)>, view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
+    let (x, mut named) = (view.layout.rod_right(), false);
+    for (label, text, y) in figures {
+        let whole = board.label(&text, Point::new(label.rect.left, y), Anchor::Start, Hand::SMALL);
+        let written = if named { board.offer([label]) } else { board.offer([whole]) };
+        if written.is_some() {
+            named = true;
             marks.push(Mark::line(Point::new(x, y), Point::new(x + 5.0, y), Pen::Hair, Tint::Ink));
         }
     }

@@ -157,6 +157,31 @@ fn px(value: f64) -> String {
     format!("{value:.1}px")
 }
 
+/// How a finger holds the target: everything on the screen is taken once, so that the depth stays under the finger's way
+/// alone, even where the page moves the picture meanwhile.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Grip {
+    /// The scale as it was taken hold of.
+    scale: Scale,
+    /// From a height on the screen to the target's middle in the picture.
+    offset: f64,
+}
+
+impl Grip {
+    /// Taken hold of at a height on the screen, the rod's room beginning at another; near the target where it is, else
+    /// the target comes to the finger.
+    fn new(scale: Scale, top: f64, at: f64, target: Option<f64>) -> Self {
+        let off = scale.ground - HOLD - top;
+        let near = target.map(|target| target - at - off).filter(|far| far.abs() <= HOLD);
+        Self { scale, offset: off + near.unwrap_or(0.0) }
+    }
+
+    /// The depth for a height on the screen.
+    fn depth(self, at: f64, system: UnitSystem) -> Entry {
+        depth_at(&self.scale, at + self.offset, system)
+    }
+}
+
 /// A drag along the rod.
 #[derive(Clone, Copy)]
 struct Drag {
@@ -165,8 +190,7 @@ struct Drag {
     view: Memo<View>,
     held: RwSignal<bool>,
     on_depth: Callback<Entry>,
-    /// From the pointer to the target's middle.
-    offset: StoredValue<f64>,
+    grip: StoredValue<Option<Grip>>,
 }
 
 fn drag(
@@ -176,46 +200,36 @@ fn drag(
     held: RwSignal<bool>,
     on_depth: Callback<Entry>,
 ) -> Drag {
-    Drag { rod, depth, view, held, on_depth, offset: StoredValue::new(0.0) }
+    Drag { rod, depth, view, held, on_depth, grip: StoredValue::new(None) }
 }
 
 impl Drag {
-    fn scale(self) -> Scale {
-        self.view.with_untracked(|view| view.layout.scale(view.end))
-    }
-
-    /// Height of the pointer in the picture.
-    fn height(self, event: &PointerEvent) -> Option<f64> {
-        let rod = self.rod.get_untracked()?;
-        let top = rod.get_bounding_client_rect().top();
-        Some(f64::from(event.client_y()) - top - HOLD + self.scale().ground)
-    }
-
     fn begin(self, event: &PointerEvent) {
-        let Some(y) = self.height(event) else { return };
+        let Some(rod) = self.rod.get_untracked() else { return };
         event.prevent_default();
-        if let Some(rod) = self.rod.get_untracked() {
-            let _ = rod.unchecked_ref::<web_sys::Element>().set_pointer_capture(event.pointer_id());
-        }
+        let _ = rod.unchecked_ref::<web_sys::Element>().set_pointer_capture(event.pointer_id());
         self.held.set(true);
-        let at = self.depth.get_untracked().map(|depth| self.scale().y(depth));
-        let near = at.map(|at| at - y).filter(|off| off.abs() <= HOLD);
-        self.offset.set_value(near.unwrap_or(0.0));
-        if near.is_none() {
-            self.go(y);
+        let scale = self.view.with_untracked(|view| view.layout.scale(view.end));
+        let target = self.depth.get_untracked().map(|depth| scale.y(depth));
+        let at = f64::from(event.client_y());
+        let grip = Grip::new(scale, rod.get_bounding_client_rect().top(), at, target);
+        self.grip.set_value(Some(grip));
+        // Where the target is held where it is, the depth stays as it was entered.
+        if target.is_none_or(|target| (at + grip.offset - target).abs() > 0.5) {
+            self.go(grip, at);
         }
     }
 
     fn follow(self, event: &PointerEvent) {
         if self.held.get_untracked()
-            && let Some(y) = self.height(event)
+            && let Some(grip) = self.grip.get_value()
         {
-            self.go(y + self.offset.get_value());
+            self.go(grip, f64::from(event.client_y()));
         }
     }
 
-    fn go(self, y: f64) {
-        let entry = depth_at(&self.scale(), y, self.view.get_untracked().system);
+    fn go(self, grip: Grip, at: f64) {
+        let entry = grip.depth(at, self.view.get_untracked().system);
         if self.depth.get_untracked() != Some(length(entry)) {
             self.on_depth.run(entry);
         }
@@ -224,7 +238,10 @@ impl Drag {
 
 #[cfg(test)]
 mod tests {
+    use super::super::facts::Facts;
+    use super::super::scale::scale_end;
     use super::*;
+    use wellwright_core::evaluate::Basis;
 
     #[test]
     fn a_drag_lands_on_whole_steps_inside_the_scale() {
@@ -236,6 +253,33 @@ mod tests {
         assert_eq!(at(-50.0, UnitSystem::Us), 0.0);
         assert_eq!(at(250.3, UnitSystem::Us), 501.0);
         assert_eq!(at(250.0, UnitSystem::Si), 152.5);
+    }
+
+    #[test]
+    fn a_grip_holds_the_target_where_it_is_or_brings_it_to_the_finger() {
+        let scale = Scale { ground: 100.0, bottom: 400.0, end: feet(1000.0) };
+        // The rod's room begins at 578 on the screen, so the ground line lies at 600.
+        let grip = |at: f64| Grip::new(scale, 578.0, at, Some(250.0));
+        let depth = |grip: Grip, at: f64| grip.depth(at, UnitSystem::Us).value;
+        assert_eq!([depth(grip(740.0), 740.0), depth(grip(740.0), 770.0)], [500.0, 600.0]);
+        assert_eq!([depth(grip(720.0), 720.0), depth(grip(720.0), 750.0)], [400.0, 500.0]);
+        assert_eq!(depth(Grip::new(scale, 578.0, 720.0, None), 720.0), 400.0);
+    }
+
+    #[test]
+    fn letting_go_at_the_end_of_a_scale_gives_a_deeper_one() {
+        for system in [UnitSystem::Us, UnitSystem::Si] {
+            let mut facts = Facts { depth: Some(feet(1.0)), ..Facts::default() };
+            let deepest = limits(system).1;
+            for _ in 0..20 {
+                let scale = Scale { ground: 100.0, bottom: 400.0, end: scale_end(&facts, Basis::Installed, system) };
+                let lowest = depth_at(&scale, 900.0, system);
+                assert!(lowest.value == deepest || Some(length(lowest)) > facts.depth, "{lowest:?}");
+                facts.depth = Some(length(lowest));
+            }
+            assert_eq!(depth_after("ArrowUp", facts.depth, system).map(|entry| entry.value < deepest), Some(true));
+            assert_eq!(facts.depth.map(|depth| (number(depth, steps(system).2) - deepest).abs() < 1e-6), Some(true));
+        }
     }
 
     #[test]

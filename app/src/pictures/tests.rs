@@ -4,15 +4,17 @@
 use super::curve::{Grid, WayLine, hatch};
 use super::facts::Facts;
 use super::layout::Layout;
-use super::mark::{Label, Lettering, Rect, Tint};
+use super::mark::{Dash, Hand, Label, Lettering, Mark, Pen, Rect, Tint};
 use super::probe::{next_stop, probed, stops};
 use super::scale::{Scale, meters, round_step, scale_end};
-use super::spec::{Picture, View, picture};
-use crate::locale::money;
+use super::spec::{Picture, View, picture, rod_step};
+use crate::locale::{depth, money};
 use crate::platform::storage::demo_jobs;
+use std::sync::LazyLock;
 use wellwright_core::evaluate::{Basis, Evaluation, evaluate};
 use wellwright_core::job::{Field, Job, Sets, Way};
 use wellwright_core::quantity::{Entry, Money, Unit, UnitSystem, feet};
+use wellwright_core::standards::conductor::Size;
 
 /// Light, sun, and light for those who set their letters to 200 %.
 pub const LETTERING: [Lettering; 3] = [
@@ -44,6 +46,9 @@ fn answers() -> Vec<Evaluation> {
         (60.0, 1700.0, 2),
         (20.0, 655.0, 1),
         (5.0, 985.0, 1),
+        (1.0, 20.0, 1),
+        (3.0, 120.0, 1),
+        (7.5, 2800.0, 1),
     ] {
         jobs.push(job(Some(horsepower), Some(depth), sets));
     }
@@ -51,16 +56,31 @@ fn answers() -> Vec<Evaluation> {
     jobs.iter().map(evaluate).collect()
 }
 
+/// Height of the plate in the style sheet for a screen that is no higher than it must be.
+pub fn plate_height(width: f64, root: f64) -> f64 {
+    match width {
+        ..640.0 => 310.0 + 120.0 * root,
+        640.0..700.0 => 250.0 + 120.0 * root,
+        700.0..720.0 => 310.0 + 120.0 * root,
+        _ => 350.0 + 150.0 * root,
+    }
+}
+
 fn view(answer: &Evaluation, width: f64, system: UnitSystem, basis: Basis, lettering: Lettering) -> View {
     // As the style sheet makes the plate: higher with larger lettering.
     let root = lettering.plain / Lettering::USUAL.plain;
-    let height = if width < 640.0 { 310.0 + 120.0 * root } else { 350.0 + 150.0 * root };
-    let end = scale_end(&Facts::of(answer), system);
+    let height = plate_height(width, root);
+    let end = scale_end(&Facts::of(answer), basis, system);
     View { layout: Layout::of(width, height, lettering), end, lettering, system, basis }
 }
 
 /// Every job in every size, unit, basis and lettering.
-fn pictures() -> Vec<(Evaluation, View, Picture)> {
+fn pictures() -> &'static [(Evaluation, View, Picture)] {
+    static ALL: LazyLock<Vec<(Evaluation, View, Picture)>> = LazyLock::new(draw_all);
+    &ALL
+}
+
+fn draw_all() -> Vec<(Evaluation, View, Picture)> {
     let mut out = Vec::new();
     for answer in answers() {
         for width in [306.0, 336.0, 390.0, 600.0, 660.0, 840.0, 1100.0] {
@@ -101,10 +121,9 @@ fn depth_saving_and_names_never_give_way() {
     for (answer, view, picture) in pictures() {
         let has = |text: &str| picture.labels.iter().any(|label| label.text == text);
         if let Some(here) = &answer.here {
-            assert!(has(&crate::locale::depth(here.depth, view.system).text()));
+            assert!(has(&depth(here.depth, view.system).text()));
             let saving = here.saving.map(|saving| saving.on(view.basis).0.abs()).filter(|saving| *saving > 0.0);
-            let said = |amount: f64| [0, 2].iter().any(|decimals| has(&money(Money(amount), *decimals)));
-            assert!(saving.is_none_or(said), "{saving:?} at {:?}", view.layout);
+            assert!(saving.is_none_or(|amount| has(&money(Money(amount), 0))), "{saving:?} at {:?}", view.layout);
         }
         if answer.sweep.is_some() {
             let names = if view.layout.compact {
@@ -160,13 +179,195 @@ fn one_scale_from_ground_to_bottom() {
 #[test]
 fn the_scale_ends_at_a_round_depth_with_room_below_the_pump() {
     let at = |depth: f64| Facts { depth: Some(feet(depth)), ..Facts::default() };
-    let us = |depth: f64| wellwright_core::quantity::in_feet(scale_end(&at(depth), UnitSystem::Us)).round();
+    let us = |depth: f64| {
+        wellwright_core::quantity::in_feet(scale_end(&at(depth), Basis::Installed, UnitSystem::Us)).round()
+    };
     assert_eq!(
         [us(0.0), us(620.0), us(869.0), us(910.0), us(1700.0), us(2700.0), us(3000.0)],
-        [1000.0, 1000.0, 1000.0, 1200.0, 2000.0, 3000.0, 3000.0]
+        [50.0, 1000.0, 1000.0, 1200.0, 2000.0, 3000.0, 3000.0]
     );
-    assert_eq!(scale_end(&Facts::default(), UnitSystem::Si), meters(300.0));
-    assert_eq!(scale_end(&at(3000.0), UnitSystem::Si), feet(3000.0));
+    assert_eq!(
+        [us(20.0), us(60.0), us(120.0), us(170.0), us(300.0), us(600.0)],
+        [50.0, 100.0, 150.0, 200.0, 500.0, 700.0]
+    );
+    assert_eq!(scale_end(&Facts::default(), Basis::Installed, UnitSystem::Si), meters(300.0));
+    assert_eq!(scale_end(&at(3000.0), Basis::Installed, UnitSystem::Si), feet(3000.0));
+}
+
+#[test]
+fn the_scale_shows_a_near_break_even_and_a_far_one_not() {
+    let at =
+        |depth: f64, even: f64| Facts { depth: Some(feet(depth)), even: [None, Some(feet(even))], ..Facts::default() };
+    let end =
+        |facts: &Facts, basis| wellwright_core::quantity::in_feet(scale_end(facts, basis, UnitSystem::Us)).round();
+    let installed = |depth: f64, even: f64| end(&at(depth, even), Basis::Installed);
+    assert_eq!([installed(120.0, 430.0), installed(120.0, 490.0), installed(20.0, 79.0)], [500.0, 150.0, 100.0]);
+    assert_eq!([installed(620.0, 1110.0), installed(620.0, 1130.0), installed(620.0, 100.0)], [1200.0, 1000.0, 1000.0]);
+    // Only the basis that is shown counts.
+    assert_eq!(end(&at(120.0, 430.0), Basis::Cable), 150.0);
+    let demo = Facts::of(&evaluate(&job(Some(10.0), Some(300.0), 1)));
+    let even = demo.even(Basis::Installed).unwrap();
+    assert!(even > feet(300.0) && scale_end(&demo, Basis::Installed, UnitSystem::Us) > even);
+}
+
+#[test]
+fn steps_of_the_rod_are_round_and_few() {
+    for (_, view, picture) in pictures().iter().filter(|(_, view, _)| view.lettering == LETTERING[0]) {
+        let (step, scale) = (rod_step(view), view.layout.scale(view.end));
+        let unit = match view.system {
+            UnitSystem::Us => feet(1.0),
+            UnitSystem::Si => meters(1.0),
+        };
+        let value = (step / unit).value;
+        let first = value / 10_f64.powf((value * (1.0 + 1e-9)).log10().floor());
+        assert!([1.0, 2.0, 5.0].iter().any(|round| (first - round).abs() < 1e-6), "{value}");
+        assert!((2..=16).contains(&scale.multiples(step).skip(1).count()), "{value} {:?}", view.end);
+        assert!(scale.pixels(step) >= view.lettering.small * 1.5);
+        // The deepest figure that stays says its unit.
+        let rod = picture.labels.iter().filter(|label| label.rect.left == view.layout.rod_right() + 8.0);
+        let lowest = rod.filter(|label| label.hand == Hand::SMALL).max_by(|a, b| a.rect.top.total_cmp(&b.rect.top));
+        assert!(lowest.is_none_or(|label| label.text.contains('\u{a0}')), "{lowest:?} {view:?}");
+    }
+}
+
+#[test]
+fn the_figure_of_the_saving_stands_clear_of_the_curves() {
+    let mut found = 0;
+    // Letters of twice the size fill a phone.
+    for (answer, view, picture) in
+        pictures().iter().filter(|(_, view, _)| !view.layout.compact || view.lettering.small < 20.0)
+    {
+        let (Some(sweep), Some(here)) = (&answer.sweep, &answer.here) else { continue };
+        let Some(saving) = here.saving.map(|saving| saving.on(view.basis).0.abs()) else { continue };
+        let (grid, text) = (view.grid(sweep), money(Money(saving), 0));
+        let at = grid.scale.y(here.depth);
+        let near = |label: &&Label| label.text == text && label.hand.bold && (label.rect.top - at).abs() < 160.0;
+        let Some(figure) = picture.labels.iter().find(near) else { continue };
+        found += 1;
+        for way in &sweep.ways {
+            let met = WayLine::of(way, &grid).stretches().find(|(from, to)| figure.rect.crossed(*from, *to));
+            assert_eq!(met, None, "{figure:?} at {:?} to {:?}", view.layout, view.end);
+        }
+    }
+    assert!(found > 500, "{found}");
+}
+
+#[test]
+fn the_dimension_of_the_saving_lies_on_no_step() {
+    let answer = evaluate(&job(Some(7.5), Some(620.0), 1));
+    for width in [336.0, 390.0, 660.0, 840.0, 1100.0] {
+        let view = view(&answer, width, UnitSystem::Us, Basis::Installed, LETTERING[0]);
+        let (grid, sweep) = (view.grid(answer.sweep.as_ref().unwrap()), answer.sweep.as_ref().unwrap());
+        let steps: Vec<_> =
+            sweep.ways.iter().flat_map(|way| WayLine::of(way, &grid).steps().collect::<Vec<_>>()).collect();
+        let drawn: Vec<Rect> = picture(&answer, &view)
+            .marks
+            .iter()
+            .filter_map(|mark| match mark {
+                Mark::Line { points, pen: Pen::Thin | Pen::Hair, tint: Tint::Ink, dash: Dash::Solid } => {
+                    match points[..] {
+                        [from, to] if from.x == to.x => Some(Rect {
+                            left: from.x - 3.0,
+                            right: to.x + 3.0,
+                            top: from.y.min(to.y),
+                            bottom: from.y.max(to.y),
+                        }),
+                        [from, to] if from.x > view.layout.chart => {
+                            Some(Rect { left: from.x, right: to.x, top: from.y - 6.0, bottom: to.y + 6.0 })
+                        }
+                        _ => None,
+                    }
+                }
+                _ => None,
+            })
+            .filter(|rect| rect.bottom < view.layout.bottom && rect.right > view.layout.chart)
+            .collect();
+        assert!(drawn.len() >= 3, "{drawn:?}");
+        let even = sweep.break_even(Basis::Installed).lasting().unwrap();
+        let ring = grid.scale.y(even.depth);
+        for rect in drawn.iter().filter(|rect| rect.top > ring + 8.0) {
+            let met = steps.iter().find(|(from, to)| rect.crossed(*from, *to));
+            assert_eq!(met, None, "{rect:?} at {width}");
+        }
+    }
+}
+
+#[test]
+fn the_flag_stands_on_its_line_and_on_no_cost() {
+    for (answer, view, picture) in pictures() {
+        let (Some(sweep), Some(here)) = (&answer.sweep, &answer.here) else { continue };
+        let flag = picture.labels.iter().find(|label| label.hand.tint == Tint::OnAct).unwrap().rect;
+        let grid = view.grid(sweep);
+        let y = grid.scale.y(here.depth);
+        assert!(flag.top <= y && y <= flag.bottom, "{flag:?} {y}");
+        if y > view.layout.ground + 12.0 && view.lettering.small < 20.0 {
+            assert!((y - (flag.top + flag.bottom) / 2.0).abs() < 0.5, "{flag:?} {y}");
+        }
+        for way in Way::ALL {
+            let at = grid.at(sweep.way(way), here.depth);
+            // With its tip and the dot; letters of twice the size fill a phone.
+            let full = view.layout.compact && view.lettering.small > 20.0;
+            assert!(full || at.is_none_or(|at| at.x + 9.0 <= flag.left), "{flag:?} {at:?} {:?}", view.layout);
+        }
+    }
+}
+
+#[test]
+fn the_figures_of_the_rod_stand_where_there_is_room() {
+    let answer = evaluate(&job(Some(30.0), Some(2800.0), 1));
+    let view = view(&answer, 840.0, UnitSystem::Us, Basis::Installed, LETTERING[0]);
+    let said: Vec<String> = picture(&answer, &view).labels.into_iter().map(|label| label.text).collect();
+    for figure in ["500", "1,000", "1,500", "2,000"] {
+        assert!(said.iter().any(|text| text == figure), "{figure} is missing: {said:?}");
+    }
+}
+
+#[test]
+fn on_a_phone_both_sizes_in_use_have_their_gauge_or_neither() {
+    let mut both = 0;
+    for (answer, view, picture) in pictures() {
+        let Some(here) = answer.here.as_ref().filter(|_| view.layout.compact) else { continue };
+        let sizes = here.ways.iter().flatten().map(|way| way.run.run.conductor.size);
+        let with = |gauge: bool| {
+            let ends = |size: &Size| {
+                picture.labels.iter().any(|label| {
+                    let text = label.text.rsplit('×').next().unwrap_or_default();
+                    let bare = text == size.designation();
+                    label.hand == Hand::BOLD
+                        && if gauge {
+                            text.ends_with(size.gauge()) && text.starts_with(size.designation())
+                        } else {
+                            bare
+                        }
+                })
+            };
+            sizes.clone().filter(ends).count()
+        };
+        let (whole, bare) = (with(true), with(false));
+        assert!(whole == 0 || bare == 0, "{:?}", picture.labels);
+        both += usize::from(whole == 2);
+    }
+    assert!(both > 50, "{both}");
+}
+
+#[test]
+fn the_picture_speaks_of_whole_dollars_that_add_up() {
+    let mut left_out = 0;
+    for depth in 600..680 {
+        let answer = evaluate(&job(Some(10.0), Some(f64::from(depth)), 1));
+        let view = view(&answer, 840.0, UnitSystem::Us, Basis::Installed, LETTERING[0]);
+        let labels = picture(&answer, &view).labels;
+        assert!(!labels.iter().any(|label| label.text.starts_with('$') && label.text.contains('.')), "{labels:?}");
+        let here = answer.here.as_ref().unwrap();
+        let costs = here.ways.each_ref().map(|way| way.as_ref().unwrap().installed);
+        let shown =
+            costs.map(|cost| labels.iter().any(|label| label.hand == Hand::BOLD && label.text == money(cost, 0)));
+        let [low, high] = costs.map(|cost| cost.0.round());
+        let adds_up = (low - high).abs() == here.saving.unwrap().on(Basis::Installed).0.abs().round();
+        assert!(adds_up || shown != [true; 2], "{depth}");
+        left_out += usize::from(!adds_up);
+    }
+    assert!(left_out > 0);
 }
 
 #[test]
@@ -206,6 +407,6 @@ fn the_probe_walks_from_step_to_step() {
 
 #[test]
 fn labels_on_what_can_be_moved_stand_on_its_color() {
-    let (_, _, picture) = pictures().into_iter().next().unwrap();
+    let (_, _, picture) = &pictures()[0];
     assert_eq!(picture.labels.iter().filter(|label| label.hand.tint == Tint::OnAct).count(), 1);
 }

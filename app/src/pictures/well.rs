@@ -51,7 +51,7 @@ pub fn well(frame: &Frame, view: &View) -> Vec<Stroke> {
 fn pump(frame: &Frame, drawn: Pump, out: &mut Vec<Stroke>) {
     let (axis, cap, lead) = (frame.layout.axis, frame.cap, frame.lead());
     let (pipe, pump, motor) = frame.halves();
-    let Pump { top, intake, end } = drawn;
+    let Pump { top, intake, end, .. } = drawn;
     if top > cap {
         let (left, right) = (axis - pipe, axis + pipe);
         out.push(("f-void", format!("M{left:.1} {cap}H{right:.1}V{top:.1}H{left:.1}z")));
@@ -132,8 +132,8 @@ fn ties(frame: &Frame, pump_top: f64) -> String {
 fn rod(frame: &Frame, view: &View, out: &mut Vec<Stroke>) {
     let scale = frame.layout.scale(view.end);
     let Layout { axis, rod, rod_width, ground, bottom, .. } = frame.layout;
-    if let Some(Pump { intake, .. }) = frame.pump {
-        out.push(("l-act", format!("M{:.1} {intake:.1}H{rod}", axis + frame.halves().2 + 3.0)));
+    if let Some(Pump { depth, .. }) = frame.pump {
+        out.push(("l-act", format!("M{:.1} {depth:.1}H{rod}", axis + frame.halves().2 + 3.0)));
     }
     out.push(("rod", format!("M{rod} {ground}h{rod_width}V{bottom}h{}z", -rod_width)));
     let block = rod_step(view) * 0.5;

@@ -9,9 +9,9 @@ use super::layout::Layout;
 use super::mark::{Lettering, Point, Rect};
 use super::scale::scale_end;
 use super::spec::{View, picture};
-use super::tests::LETTERING;
+use super::tests::{LETTERING, plate_height};
 use super::well::{Stroke, ground, well};
-use super::well_words::{Style, Words, words_of};
+use super::well_words::{Style, Word, Words, words_of};
 use crate::locale::{Decimals, Language, depth, speak, words};
 use crate::platform::storage::demo_jobs;
 use plotters::prelude::{IntoDrawingArea, SVGBackend};
@@ -34,9 +34,9 @@ fn facts(depth: f64, rest: f64, work: f64, bottom: f64) -> Facts {
 
 fn view(facts: &Facts, width: f64, system: UnitSystem, lettering: Lettering) -> View {
     let root = lettering.plain / Lettering::USUAL.plain;
-    let height = if width < 720.0 { 310.0 + 120.0 * root } else { 350.0 + 150.0 * root };
+    let height = plate_height(width, root);
     let layout = Layout::of(width, height, lettering);
-    View { layout, end: scale_end(facts, system), lettering, system, basis: Basis::Installed }
+    View { layout, end: scale_end(facts, Basis::Installed, system), lettering, system, basis: Basis::Installed }
 }
 
 fn desk(facts: &Facts) -> (View, Frame) {
@@ -54,8 +54,12 @@ fn wells() -> Vec<Facts> {
         facts(620.0, 0.0, 0.0, 0.0),
         facts(0.0, 0.0, 3000.0, 20.0),
         facts(800.0, 412.0, 498.0, 760.0),
+        facts(300.0, 430.0, 450.0, 700.0),
+        facts(20.0, 5.0, 10.0, 30.0),
+        facts(20.0, 18.0, 260.0, 400.0),
+        facts(2800.0, 2200.0, 2400.0, 2950.0),
     ];
-    for pump in [20.0, 60.0, 150.0, 300.0, 620.0, 869.0, 1200.0, 2000.0, 2700.0, 3000.0] {
+    for pump in [0.0, 20.0, 60.0, 150.0, 300.0, 620.0, 869.0, 1200.0, 2000.0, 2700.0, 3000.0] {
         for (rest, work) in [(-1.0, -1.0), (0.66, -1.0), (0.66, 0.8), (0.1, 0.9), (0.9, 0.97), (0.5, 0.5)] {
             for below in [-1.0, 1.01, 1.2, 3.0] {
                 out.push(facts(pump, rest * pump, work * pump, below * pump));
@@ -100,6 +104,101 @@ fn words_stand_inside_the_ground_and_on_no_other() {
             let other = rects[index + 1..].iter().position(|other| other.meets(rect));
             let other = other.map(|other| &words.words[index + 1 + other]);
             assert_eq!(other, None, "{word:?} {}", at(facts, view));
+        }
+    });
+}
+
+/// Middle of the first words that hold a text.
+fn height_of(out: &Words, text: &str) -> Option<f64> {
+    out.words.iter().find(|word| word.text.replace('\u{a0}', " ").contains(text)).map(|word| word.y)
+}
+
+#[test]
+fn words_of_depths_stand_in_the_order_of_the_depths() {
+    each(|facts, view, _, out| {
+        let picture = &words().picture;
+        let first = |text: String| text.split(['\u{a0}', ' ']).next().unwrap_or_default().to_owned();
+        let figure = |length: Length, say: fn(&str) -> String| {
+            let shown = depth(length, view.system).text().replace('\u{a0}', " ");
+            if view.layout.compact { shown } else { first(say(&shown)) }
+        };
+        let levels = [
+            facts.static_level.map(|level| (level, figure(level, picture.static_level))),
+            facts.pumping_level.map(|level| (level, figure(level, picture.pumping_level))),
+            facts.well_depth.map(|level| (level, figure(level, picture.bottom))),
+        ];
+        let bold = |word: &&Word| word.style == Style::Bold;
+        let name = first(picture.pump_and_motor.to_owned());
+        let named_pump = |word: &&Word| bold(word) && (view.layout.compact || word.text.starts_with(&name));
+        let pump = facts.depth.zip(out.words.iter().find(named_pump).map(|word| word.y));
+        let named: Vec<(Length, f64)> = levels
+            .into_iter()
+            .flatten()
+            .filter_map(|(depth, text)| Some((depth, height_of(out, &text)?)))
+            .chain(pump)
+            .collect();
+        for (index, one) in named.iter().enumerate() {
+            let wrong = named[index + 1..]
+                .iter()
+                .find(|other| (one.0 < other.0 && one.1 > other.1) || (one.0 > other.0 && one.1 < other.1));
+            assert_eq!(wrong, None, "{one:?} {:?} {}", out.words, at(facts, view));
+        }
+    });
+}
+
+#[test]
+fn a_pump_above_the_water_is_named_above_it() {
+    let facts = facts(300.0, 430.0, 450.0, 700.0);
+    let (view, frame) = desk(&facts);
+    let out = words_of(&facts, &view);
+    let (pump, water) = (height_of(&out, "pump and motor").unwrap(), height_of(&out, "static").unwrap());
+    assert!(pump < water && pump < frame.table.unwrap());
+    let crossing = out.leaders.iter().filter(|(class, _)| *class == "l-lead").flat_map(|(_, path)| pieces(path));
+    let table = frame.table.unwrap();
+    assert!(!crossing.into_iter().any(|(from, to)| from.y.min(to.y) < table - 1.0 && from.y.max(to.y) > table + 1.0));
+}
+
+#[test]
+fn in_a_shallow_well_every_part_is_named_near_its_place() {
+    let facts = Facts { even: [None; 2], ..facts(20.0, 5.0, 10.0, 30.0) };
+    let (view, frame) = desk(&facts);
+    assert_eq!(in_feet(view.end).round(), 50.0);
+    let out = words_of(&facts, &view);
+    let scale = view.layout.scale(view.end);
+    let near = |text: &str, y: f64| (height_of(&out, text).unwrap() - y).abs() < 24.0;
+    assert!(
+        near("static", frame.table.unwrap())
+            && near("pumping", frame.level.unwrap())
+            && near("bottom", scale.y(feet(30.0)))
+    );
+    assert!(near("pump and motor", frame.pump.unwrap().intake + 14.0));
+}
+
+#[test]
+fn no_leader_crosses_another() {
+    // A pump that would stand out of the ground is drawn too low for its leader.
+    each(|facts, view, frame, words| {
+        if frame.pump.is_some_and(|pump| pump.intake > pump.depth) {
+            return;
+        }
+        let paths = words.leaders.iter().filter(|(class, _)| *class == "l-lead");
+        let all: Vec<Vec<(Point, Point)>> = paths.map(|(_, path)| pieces(path)).collect();
+        for pair in all.windows(2) {
+            // Written from the highest to the lowest: so they must stay, from words to parts.
+            let apart = pair[0].iter().zip(&pair[1]).all(|(a, b)| a.0.y < b.0.y + 0.1 && a.1.y < b.1.y + 0.1);
+            assert!(apart, "{pair:?} {}", at(facts, view));
+        }
+    });
+}
+
+#[test]
+fn on_a_phone_a_figure_and_its_unit_stand_in_one_line() {
+    each(|facts, view, _, words| {
+        // Depths that a pump can have, in letters that are not twice as large.
+        let usual = [facts.pumping_level, facts.well_depth].into_iter().flatten().all(|depth| depth <= feet(3000.0));
+        if usual && view.layout.compact && view.lettering.small < 20.0 {
+            let alone = words.words.iter().find(|word| ["ft", "m", "hp", "kW"].contains(&word.text.as_str()));
+            assert_eq!(alone, None, "{}", at(facts, view));
         }
     });
 }
@@ -159,8 +258,14 @@ fn levels_and_pump_never_give_way() {
 fn depths_stand_in_their_order_and_on_the_scale() {
     each(|facts, view, frame, _| {
         let scale = view.layout.scale(view.end);
-        assert_eq!(frame.pump.map(|pump| pump.intake), facts.depth.map(|depth| scale.y(depth)));
+        assert_eq!(frame.pump.map(|pump| pump.depth), facts.depth.map(|depth| scale.y(depth)));
         let Some(pump) = frame.pump else { return };
+        // Drawn below ground, its intake at its depth wherever a short pump fits between.
+        assert!(pump.top > view.layout.ground, "{}", at(facts, view));
+        assert!(pump.intake == pump.depth || pump.depth < view.layout.ground + 16.0, "{}", at(facts, view));
+        // Off the note in the corner.
+        let note = view.layout.height - 1.4 * view.lettering.small;
+        assert!(view.layout.compact || frame.floor <= note, "{}", at(facts, view));
         assert!(pump.top < pump.intake && pump.intake < pump.end && pump.end <= frame.floor);
         if let (Some(table), Some(level)) = (frame.table, frame.level) {
             assert_eq!(table, scale.y(facts.static_level.unwrap()));
@@ -239,11 +344,15 @@ fn wet_ground_lies_below_the_table_and_off_casing_and_words() {
 
 #[test]
 fn a_well_that_goes_on_below_the_scale_is_broken_and_a_near_bottom_shown() {
-    let end = |bottom: f64, system| in_feet(scale_end(&facts(620.0, 412.0, 498.0, bottom), system)).round();
+    let end =
+        |bottom: f64, system| in_feet(scale_end(&facts(620.0, 412.0, 498.0, bottom), Basis::Installed, system)).round();
     assert_eq!([end(760.0, UnitSystem::Us), end(1500.0, UnitSystem::Us)], [1000.0, 1000.0]);
     assert_eq!([end(1150.0, UnitSystem::Us), end(1201.0, UnitSystem::Us)], [1200.0, 1000.0]);
     // Water below the pump widens the scale like the pump itself.
-    assert_eq!(in_feet(scale_end(&facts(620.0, 900.0, 1200.0, -1.0), UnitSystem::Us)).round(), 1500.0);
+    assert_eq!(
+        in_feet(scale_end(&facts(620.0, 900.0, 1200.0, -1.0), Basis::Installed, UnitSystem::Us)).round(),
+        1500.0
+    );
     let whole = facts(620.0, 412.0, 498.0, 760.0);
     let (view, frame) = desk(&whole);
     assert_eq!(frame.bottom, Bottom::At(view.layout.scale(view.end).y(feet(760.0))));

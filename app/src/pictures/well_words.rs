@@ -6,9 +6,9 @@ use super::frame::Frame;
 use super::head::Head;
 use super::labels::text_width;
 use super::mark::Rect;
-use super::parts::{at_rest, items};
+use super::parts::{items, write};
 use super::spec::View;
-use super::spread::{Block, Span, spread};
+use super::spread::{Block, spread};
 use super::well::Stroke;
 use crate::locale::{self, words};
 use wellwright_core::quantity::{Entry, Power, Unit, UnitSystem, in_horsepower, in_watts};
@@ -20,6 +20,8 @@ pub const UNDER_GROUND: f64 = 15.0;
 /// From the words to the casing, on the desk and on a phone.
 pub const GUTTER: f64 = 30.0;
 pub const BESIDE: f64 = 5.0;
+/// Lines that words are driven from their place before drop pipe and check valve give way.
+const FAR: f64 = 1.6;
 
 /// Size of words of water against the others, as in the style sheet.
 const WATER: f64 = 1.08;
@@ -112,29 +114,13 @@ pub fn words_of(facts: &Facts, view: &View) -> Words {
     if !view.layout.compact {
         above(view, &frame, &mut out);
     }
-    let rest = at_rest(facts, view, &frame, &mut out);
-    let mut fast: Vec<Span> = rest.into_iter().collect();
-    if let Some((word, span)) = surface_run(facts, view, &frame)
-        && !fast.iter().any(|other| span.0 < other.1 && other.0 < span.1)
-    {
-        out.words.push(word);
-        fast.push(span);
-    }
-    let items = items(facts, view, &frame, rest);
+    let items = items(facts, view, &frame);
     let blocks: Vec<Block> = items.iter().map(|item| item.block(view)).collect();
-    let room = (view.layout.ground + UNDER_GROUND, lowest(facts, view, &frame));
-    for (item, top) in items.into_iter().zip(spread(&blocks, &fast, room)) {
-        if let Some(top) = top {
-            item.write(top, view, &frame, &mut out);
-        }
-    }
+    let room = (view.layout.ground + UNDER_GROUND, frame.floor);
+    let tops = spread(&blocks, room, FAR * LINE * view.lettering.small);
+    let placed = tops.into_iter().zip(items).filter_map(|(top, item)| top.map(|top| (top, item))).collect();
+    write(placed, view, &frame, &mut out);
     out
-}
-
-/// Lower end of the words: the end of the drawn ground, and above the note in the corner where there is one.
-fn lowest(facts: &Facts, view: &View, frame: &Frame) -> f64 {
-    let noted = !view.layout.compact && !view.crowded(facts.depth);
-    if noted { frame.floor.min(view.layout.height - 1.4 * view.lettering.small) } else { frame.floor }
 }
 
 /// A motor's power: horsepower as entered, kilowatts to tenths.
@@ -178,15 +164,6 @@ pub fn head_right(view: &View) -> f64 {
     } else {
         tank_word(view, &frame).rect(view.lettering.small).right
     }
-}
-
-/// Length of the lead on the surface, under its buried part.
-fn surface_run(facts: &Facts, view: &View, frame: &Frame) -> Option<(Word, Span)> {
-    let surface = facts.surface.filter(|_| !view.layout.compact)?;
-    let (top, size) = (view.layout.ground + UNDER_GROUND, view.lettering.small);
-    let text = locale::depth(surface, view.system).text();
-    let word = Word { style: Style::Small, text, x: frame.sides.0 - 16.0, y: base(top, size), end: true };
-    Some((word, (top, top + LINE * size)))
 }
 
 /// Base line of a line of words.
