@@ -58,7 +58,7 @@ const NAMES: &[(&str, &[&str])] = &[
     // The order that a sorted column tells, and the mark beside it.
     ("app/src/parts/table.rs", &["up", "down", "ascending", "descending"]),
     // States that the style sheets tell apart, and the id of what a field says.
-    ("app/src/pages/jobs.rs", &["ok", "stop", "stopped", "none"]),
+    ("app/src/pages/jobs.rs", &["ok", "stop", "stopped", "none", "jobs-title", "job-{id}"]),
     ("app/src/parts/choice.rs", &["typed", "assumed"]),
     ("app/src/parts/switch.rs", &["typed", "assumed"]),
     ("app/src/parts/quantity_field.rs", &["typed", "assumed", "empty", "error", "rest", "{name}-says"]),
@@ -75,6 +75,8 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/pictures/ink.rs", &["font-size", "sans-serif"]),
     ("app/src/pictures/plate.rs", &["(prefers-color-scheme: dark)", "print", "beforeprint", "afterprint"]),
     ("app/src/platform/clipboard.rs", &["clipboard"]),
+    ("app/src/platform/focus.rs", &["position", "button, [tabindex='0']"]),
+    ("app/src/parts/screen_settings.rs", &["settings-menu"]),
     // An element of MathML.
     ("app/src/parts/working/formula.rs", &["mfrac"]),
     // The ending and the kind of a job file.

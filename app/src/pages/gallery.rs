@@ -37,7 +37,7 @@ pub fn Gallery() -> impl IntoView {
     view! {
         <header class="bar">
             <div class="name"><h1 class="plain">{gallery.title}</h1><span class="note">{gallery.line}</span></div>
-            <Units place="bar" />
+            <span class="only-desk"><Units place="bar" /></span>
             <SettingsMenu />
         </header>
         <main class="page">

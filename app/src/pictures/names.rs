@@ -91,7 +91,7 @@ pub fn write_ends(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2],
         let (Some(end), Some(depth)) = (line.end(), line.ends_at) else { continue };
         let ends = [Point::new(end.x - 7.0, end.y), Point::new(end.x + 7.0, end.y)];
         marks.push(Mark::line(ends[0], ends[1], Pen::Mid, Tint::Way(line.way)));
-        let text = (words().picture.no_size_below)(&locale::depth(depth, system).text());
+        let text = (words().picture.no_size_below)(&locale::reach(depth, system).text());
         let lines = if compact { halves(&text) } else { vec![text.as_str()] };
         let step = board.lettering().small * 1.25;
         let block = |x: f64, y: f64, anchor| -> Vec<Label> {

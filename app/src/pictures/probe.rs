@@ -49,7 +49,7 @@ pub fn probed(sweep: &Sweep, view: &View, depth: Length) -> Probed {
         );
         Reading { way, x: grid.at(line, depth).map(|at| at.x), text }
     });
-    Probed { y: grid.scale.y(depth), depth: (words().picture.probe)(&locale::depth(depth, view.system).text()), ways }
+    Probed { y: grid.scale.y(depth), depth: (words().picture.probe)(&locale::reach(depth, view.system).text()), ways }
 }
 
 /// Depths at which keys stop: every end of a size of either way, to the end of the scale.

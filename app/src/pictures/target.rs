@@ -28,7 +28,9 @@ fn limits(system: UnitSystem) -> (f64, f64) {
     let (step, _, unit) = steps(system);
     let accepted = Field::PumpSetting.spec().accepted;
     let end = |value: f64| Entry::new(value, accepted.unit).to(unit).unwrap_or(value);
-    ((end(accepted.min) / step - 1e-9).ceil() * step, (end(accepted.max) / step + 1e-9).floor() * step)
+    // Adding nothing turns a zero below zero into a plain one.
+    let least = (end(accepted.min) / step - 1e-9).ceil() * step + 0.0;
+    (least, (end(accepted.max) / step + 1e-9).floor() * step)
 }
 
 fn number(depth: Length, unit: Unit) -> f64 {

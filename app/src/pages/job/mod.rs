@@ -195,7 +195,8 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
     let opened = Memo::new(move |_| desk.working.with(Option::is_some));
     let close = Callback::new(move |()| {
         desk.working.set(None);
-        focus::give_back();
+        // What had the focus may be out of sight until the inputs are back.
+        request_animation_frame(focus::give_back);
     });
     // Another page, another subject.
     Effect::new(move |_| {
