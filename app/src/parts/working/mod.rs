@@ -73,7 +73,8 @@ fn body(working: Working) -> impl IntoView {
     let answer = result(working.result);
     let more = working.more.iter().map(|more| result(*more).text()).collect::<Vec<_>>().join(", ");
     let verdict = working.limit.map(|limit| {
-        let [actual, bound] = [limit.actual, limit.limit].map(|value| result(value).text());
+        // A limit is never rounded to its good side: it stands in full.
+        let (actual, bound) = (result(limit.actual).text(), measured(limit.limit).text());
         let level = match limit.severity {
             _ if limit.holds => Level::Fine,
             Some(severity) => Level::Found(severity),
