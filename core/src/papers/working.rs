@@ -182,8 +182,6 @@ pub enum Name {
     Resistance,
     /// Reactance of a conductor.
     Reactance,
-    /// Length of the lead, one way.
-    LeadLength,
     /// Depth of the pump.
     PumpSetting,
     /// Lead on the surface.
@@ -204,10 +202,6 @@ pub enum Name {
     GroundArea,
     /// Density of the metal.
     MetalDensity,
-    /// Metal of one phase conductor per length.
-    PhaseMass,
-    /// Metal of the equipment ground per length.
-    GroundMass,
     /// Price of the cable of a way per length, above a step where there is one.
     CablePrice(Way),
     /// Price of the cable of a way per length, below a step.
