@@ -17,7 +17,7 @@ use wellwright_core::standards::ground::table_250_122;
 use wellwright_core::standards::overcurrent::next_standard_rating;
 
 /// Not a number, endless, below zero, or beyond every range.
-fn bad() -> impl Strategy<Value = f64> {
+pub fn bad() -> impl Strategy<Value = f64> {
     prop_oneof![
         Just(f64::NAN),
         Just(f64::INFINITY),

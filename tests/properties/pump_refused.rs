@@ -1,5 +1,6 @@
 //! Pump curves, speeds and readings that can't be used: refused with the numbers, never a panic, never NaN.
 
+use super::arguments::bad;
 use super::tried;
 use proptest::prelude::*;
 use wellwright_core::error::OutsideRange;
@@ -188,18 +189,6 @@ fn what_the_system_can_not_compute_is_passed_on() {
     let trouble = OutsideRange { argument: "reynolds", given: 1.0, min: 2.0, max: 3.0 };
     let curve = demo::HOUSE_WELL.curve().unwrap();
     assert_eq!(operating_point(&curve, 1.0, |_| Err(trouble)), Err(NoOperatingPoint::Outside(trouble)));
-}
-
-fn bad() -> impl Strategy<Value = f64> {
-    prop_oneof![
-        Just(f64::NAN),
-        Just(f64::INFINITY),
-        Just(f64::NEG_INFINITY),
-        Just(f64::MAX),
-        Just(f64::MIN),
-        (1e-3..1e12).prop_map(|size: f64| -size),
-        1e13..1e300,
-    ]
 }
 
 fn names<T: std::fmt::Debug>(argument: &str, results: Vec<Result<T, OutsideRange>>) -> Result<(), TestCaseError> {

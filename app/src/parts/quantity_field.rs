@@ -9,7 +9,7 @@ use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 use wellwright_core::error::InputError;
 use wellwright_core::evaluate::Evaluation;
-use wellwright_core::job::{Field, Origin, Stand, Way};
+use wellwright_core::job::{Field, Origin};
 use wellwright_core::quantity::{Entry, Kind, Unit, UnitSystem};
 
 /// What a field shows: everything that follows from the sheet, its evaluation and the unit.
@@ -195,19 +195,12 @@ fn look(field: Field, sheet: &Sheet, answer: &Evaluation, unit: Unit, system: Un
     Look { text, stand_in, origin, state, message, accepted }
 }
 
-/// Where the value of an empty field comes from.
+/// Where the value of an empty field comes from, in a word.
 pub fn origin(field: Field, answer: &Evaluation) -> &'static str {
-    match field.spec().default {
-        Stand::Nothing => "",
-        Stand::Optional => {
-            let way = Way::ALL.into_iter().find(|way| way.nameplate_field() == field);
-            let current = way.and_then(|way| answer.inputs.motor_current[way as usize].as_ref().ok());
-            match current.map(|current| current.nameplate.map(|known| known.origin)) {
-                Some(Some(Origin::WorkedOut)) => words().fields.worked_out,
-                Some(_) => words().fields.from_table,
-                None => "",
-            }
-        }
-        Stand::Assumed(_) | Stand::Follows => words().fields.assumed,
+    let fields = &words().fields;
+    match answer.inputs.origin(field) {
+        Origin::WorkedOut => fields.worked_out,
+        Origin::Table => fields.from_table,
+        _ => fields.assumed,
     }
 }
