@@ -5,7 +5,7 @@
 
 use super::sweep::{Basis, WaySweep};
 use crate::job::Way;
-use crate::quantity::{Length, Money, feet};
+use crate::quantity::{Length, Money};
 use core::cmp::Ordering;
 use serde::Serialize;
 
@@ -51,7 +51,7 @@ impl BreakEven {
 pub(super) fn break_even(low: &WaySweep, high: &WaySweep, basis: Basis) -> BreakEven {
     let mut found = BreakEven::default();
     let mut ahead: Option<Way> = None;
-    let mut start = feet(0.0);
+    let mut start = low.start().max(high.start());
     for end in pieces(low, high) {
         let (Some(a), Some(b)) = (low.run_at(end), high.run_at(end)) else { break };
         // 240 V less 480 V: above zero the 480 V way is cheaper. On the piece it is a straight line.
@@ -91,9 +91,9 @@ fn cheaper(gap: Money) -> Option<Way> {
 
 /// Ends of the pieces on which neither way steps, ascending, as deep as both ways reach.
 fn pieces(low: &WaySweep, high: &WaySweep) -> Vec<Length> {
-    let reach = low.reach().min(high.reach());
+    let (start, reach) = (low.start().max(high.start()), low.reach().min(high.reach()));
     let mut ends: Vec<Length> =
-        low.runs.iter().chain(&high.runs).map(|run| run.to).filter(|to| *to > feet(0.0) && *to <= reach).collect();
+        low.runs.iter().chain(&high.runs).map(|run| run.to).filter(|to| *to > start && *to <= reach).collect();
     ends.sort_by(|a, b| a.value.total_cmp(&b.value));
     ends.dedup();
     ends

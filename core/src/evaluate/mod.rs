@@ -4,22 +4,36 @@
 //! errors still say what is missing.
 
 mod break_even;
+mod deeper;
 mod here;
+mod motor;
 mod report;
 mod sweep;
 mod water;
 
 pub use break_even::{BreakEven, Crossing, Place};
 pub use here::{Here, Saving, WayHere};
+pub use motor::MotorLoad;
 pub use report::{error as error_report, report};
 pub use sweep::{Basis, DEEPEST_FEET, DepthRun, Sweep, WaySweep};
-pub use water::{NEAR_BOTTOM_FEET, Water};
+pub use water::*;
 
 use crate::error::InputError;
 use crate::finding::Finding;
-use crate::job::{Field, Inputs, Job, Way};
-use crate::quantity::Entry;
+use crate::job::{Entered, Field, Inputs, Job, Way};
+use crate::pump::motor::MotorKind;
+use crate::quantity::{Entry, Length, feet};
 use crate::standards::conductor::Metal;
+
+/// What depth means along the curve of cost.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Sense {
+    /// The lead is longer; the motor stays.
+    #[default]
+    LongerLead,
+    /// The water is deeper; head, power and motor follow.
+    DeeperWater,
+}
 
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
@@ -28,14 +42,29 @@ pub struct Evaluation {
     pub inputs: Inputs,
     /// Figures that can't be used, in the order of the page.
     pub errors: Vec<InputError>,
-    /// The levels in the well.
+    /// The water, the head and the pump.
     pub water: Water,
+    /// The motor's load; `None` while the power at the shaft is not known.
+    pub motor: Option<MotorLoad>,
     /// Cost against depth; `None` while a figure that it needs is missing or wrong.
     pub sweep: Option<Sweep>,
+    /// Cost against the depth of the water; `None` while the power at the shaft is not known.
+    pub deeper: Option<Sweep>,
     /// The lead at the job's depth; `None` without a sweep or a depth.
     pub here: Option<Here>,
     /// What is unwise or unsafe, gravest first.
     pub findings: Vec<Finding>,
+}
+
+impl Evaluation {
+    /// Cost against depth in a sense.
+    #[must_use]
+    pub fn sweep_in(&self, sense: Sense) -> Option<&Sweep> {
+        match sense {
+            Sense::LongerLead => self.sweep.as_ref(),
+            Sense::DeeperWater => self.deeper.as_ref(),
+        }
+    }
 }
 
 /// Evaluates a job.
@@ -44,14 +73,30 @@ pub struct Evaluation {
 /// Any job; what can't be used is an [`InputError`] in the answer.
 #[must_use]
 pub fn evaluate(job: &Job) -> Evaluation {
-    let inputs = Inputs::of(job);
-    let sweep = sweep::sweep(&inputs, &job.choices);
-    let here = sweep.as_ref().and_then(|sweep| Some(here::here(sweep, inputs.pump_setting.as_ref().ok()?.value)));
-    let water = water::water(&inputs);
-    let mut findings = water::findings(&inputs, &water);
+    let entered = Entered::of(job);
+    let water = water::water(job, &entered);
+    let mut inputs = Inputs::of(job, entered, water.shaft());
+    water::follows(&mut inputs, job, &water);
+    let motor = motor::motor_load(job, &inputs, &water);
+    let here_and_surface = lead(job, &inputs);
+    let sweep = here_and_surface.and_then(|(_, surface)| sweep::sweep(&inputs, &job.choices, surface));
+    let depth = here_and_surface.and_then(|(depth, _)| depth);
+    let here = sweep.as_ref().and_then(|sweep| Some(here::here(sweep, depth?)));
+    let deeper = deeper::deeper(job, &inputs, &water);
+    let mut findings = water::findings(job, &inputs, &water);
     findings.extend(in_the_lead(job, here.as_ref()));
     findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity()));
-    Evaluation { errors: inputs.errors.clone(), inputs, water, sweep, here, findings }
+    Evaluation { errors: inputs.errors.clone(), inputs, water, motor, sweep, deeper, here, findings }
+}
+
+/// Depth of the job, and the lead on the surface beyond it. The lead of a motor on the surface is told whole as a
+/// surface run: along its curve depth stands for the length of the lead.
+fn lead(job: &Job, inputs: &Inputs) -> Option<(Option<Length>, Length)> {
+    let surface = inputs.surface_run.as_ref().ok()?.value;
+    Some(match job.choices.motor_kind() {
+        MotorKind::Submersible => (inputs.pump_setting.as_ref().ok().map(|known| known.value), surface),
+        MotorKind::Surface => (Some(surface), feet(0.0)),
+    })
 }
 
 fn in_the_lead(job: &Job, here: Option<&Here>) -> Vec<Finding> {
@@ -63,8 +108,7 @@ fn in_the_lead(job: &Job, here: Option<&Here>) -> Vec<Finding> {
             _ => {}
         }
     }
-    // Whatever the kind of motor: its lead is counted down the well.
-    if job.choices.metal() == Metal::Aluminum {
+    if job.choices.metal() == Metal::Aluminum && job.choices.motor_kind() == MotorKind::Submersible {
         found.push(Finding::AluminumInWell);
     }
     found.extend(Field::ALL.into_iter().filter_map(|field| beyond_usual(job, field)));
@@ -73,7 +117,7 @@ fn in_the_lead(job: &Job, here: Option<&Here>) -> Vec<Finding> {
 
 fn beyond_usual(job: &Job, field: Field) -> Option<Finding> {
     let spec = field.spec();
-    let value = field.check(job.get(field)?).ok()?;
+    let value = field.check(job.get(field).filter(|_| field.counts(job))?).ok()?;
     let (least, most) = spec.usual;
     // A change of units may move a value off a bound by its last digits.
     let slack = 1e-9 * value.abs();

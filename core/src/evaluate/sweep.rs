@@ -7,7 +7,7 @@ use crate::cable::drop::{Load, Phases};
 use crate::cable::lead::{Demands, Run, runs};
 use crate::cost::price::{Prices, cable_price, lead_price};
 use crate::job::{Choices, Inputs, Way};
-use crate::quantity::{ElectricCurrent, Length, MassPerLength, Money, MoneyPerLength, circular_mils, feet};
+use crate::quantity::{ElectricCurrent, Length, MassPerLength, Money, MoneyPerLength, Power, circular_mils, feet};
 use crate::standards::conductor::{Metal, Size};
 use serde::Serialize;
 
@@ -44,6 +44,8 @@ pub struct DepthRun {
     pub price: MoneyPerLength,
     /// Metal in its cable, ground included.
     pub metal: MassPerLength,
+    /// Rated power of the motor that it feeds.
+    pub motor: Power,
 }
 
 /// One way over all depths.
@@ -119,30 +121,81 @@ impl Sweep {
     }
 }
 
-/// Sweeps both ways, or `None` while a figure is missing or wrong.
-pub(super) fn sweep(inputs: &Inputs, choices: &Choices) -> Option<Sweep> {
-    let surface_run = inputs.surface_run.as_ref().ok()?.value;
-    let prices = inputs.prices.as_ref().ok()?;
-    let one = |way| way_sweep(way, inputs, choices, prices, surface_run);
-    let ways = [one(Way::V240)?, one(Way::V480)?];
-    let break_even = Basis::ALL.map(|basis| break_even(&ways[0], &ways[1], basis));
-    Some(Sweep { ways, surface_run, break_even })
+/// What is asked of the depths: where they begin and end, and the lead on the surface.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Stretch {
+    pub from: Length,
+    pub to: Length,
+    pub surface_run: Length,
 }
 
-fn way_sweep(way: Way, inputs: &Inputs, choices: &Choices, prices: &Prices, surface_run: Length) -> Option<WaySweep> {
+/// Sweeps both ways with one motor, or `None` while a figure is missing or wrong.
+pub(super) fn sweep(inputs: &Inputs, choices: &Choices, surface_run: Length) -> Option<Sweep> {
+    let prices = inputs.prices.as_ref().ok()?;
+    let motor = inputs.motor_power.as_ref().ok()?.value;
+    let stretch = Stretch { from: feet(0.0), to: feet(DEEPEST_FEET), surface_run };
+    let one = |way| {
+        let demands = demands(way, inputs, choices)?;
+        let current = *inputs.motor_current[way as usize].as_ref().ok()?;
+        let runs = depth_runs(&demands, prices, motor, stretch)?;
+        Some(WaySweep::of(way, current, demands, prices, surface_run, runs))
+    };
+    Some(Sweep::of([one(Way::V240)?, one(Way::V480)?], surface_run))
+}
+
+impl Sweep {
+    /// A sweep of both ways, with the depths where the cheaper one changes.
+    pub(super) fn of(ways: [WaySweep; 2], surface_run: Length) -> Self {
+        let break_even = Basis::ALL.map(|basis| break_even(&ways[0], &ways[1], basis));
+        Self { ways, surface_run, break_even }
+    }
+}
+
+impl WaySweep {
+    pub(super) fn of(
+        way: Way,
+        current: MotorCurrent,
+        demands: Demands,
+        prices: &Prices,
+        surface_run: Length,
+        runs: Vec<DepthRun>,
+    ) -> Self {
+        let equipment = match way {
+            Way::V240 => Money(0.0),
+            Way::V480 => prices.extra_equipment,
+        };
+        Self { way, current, required: demands.required, demands, equipment, runs, surface_run }
+    }
+
+    /// The shallowest depth that is swept.
+    #[must_use]
+    pub fn start(&self) -> Length {
+        self.runs.first().map_or(feet(0.0), |run| run.from)
+    }
+}
+
+/// What the choice of a way's lead depends on, with the job's own motor.
+pub(super) fn demands(way: Way, inputs: &Inputs, choices: &Choices) -> Option<Demands> {
     let current = inputs.motor_current[way as usize].as_ref().ok()?;
-    let required = required_ampacity(current.sizing);
-    let metal = choices.metal();
-    let demands = Demands {
-        load: Load {
-            sending: way.sending(),
-            current: current.sizing,
-            power_factor: inputs.power_factor.as_ref().ok()?.value,
-            phases: Phases::Three,
-        },
+    let power_factor = inputs.power_factor.as_ref().ok()?.value;
+    demands_of(way, inputs, choices, current.sizing, power_factor, inputs.device.as_ref().ok()?.value)
+}
+
+/// As [`demands`], with any motor.
+pub(super) fn demands_of(
+    way: Way,
+    inputs: &Inputs,
+    choices: &Choices,
+    current: ElectricCurrent,
+    power_factor: f64,
+    device: ElectricCurrent,
+) -> Option<Demands> {
+    let required = required_ampacity(current);
+    Some(Demands {
+        load: Load { sending: way.sending(), current, power_factor, phases: Phases::Three },
         required,
         setting: Setting {
-            metal,
+            metal: choices.metal(),
             insulation: choices.insulation(),
             terminals: terminal_rating(required, choices.terminals_marked_75()),
             ambient: inputs.ambient.as_ref().ok()?.value,
@@ -150,24 +203,30 @@ fn way_sweep(way: Way, inputs: &Inputs, choices: &Choices, prices: &Prices, surf
         build: choices.build(),
         allowed_drop: inputs.allowed_drop.as_ref().ok()?.value,
         most_sets: choices.most_sets(),
-        device: inputs.device.as_ref().ok()?.value,
-    };
-    let mut depth = feet(0.0);
+        device,
+    })
+}
+
+/// The runs of a motor's lead over a stretch of depths.
+pub(super) fn depth_runs(
+    demands: &Demands,
+    prices: &Prices,
+    motor: Power,
+    stretch: Stretch,
+) -> Option<Vec<DepthRun>> {
+    let Stretch { from, to: deepest, surface_run } = stretch;
+    let mut depth = from;
     let mut found = Vec::new();
-    for run in runs(&demands).ok()? {
-        let to = (run.longest - surface_run).min(feet(DEEPEST_FEET));
-        if to < feet(0.0) || (to <= depth && !found.is_empty()) {
+    for run in runs(demands).ok()? {
+        let to = (run.longest - surface_run).min(deepest);
+        if to < from || (to <= depth && !found.is_empty()) {
             continue;
         }
-        let metal = cable_metal(metal, &run);
-        found.push(DepthRun { from: depth, to, price: cable_price(prices, metal), metal, run });
+        let metal = cable_metal(demands.setting.metal, &run);
+        found.push(DepthRun { from: depth, to, price: cable_price(prices, metal), metal, motor, run });
         depth = to;
     }
-    let equipment = match way {
-        Way::V240 => Money(0.0),
-        Way::V480 => prices.extra_equipment,
-    };
-    Some(WaySweep { way, current: *current, required, demands, equipment, runs: found, surface_run })
+    Some(found)
 }
 
 /// Metal in a length of cable: three phases and a ground in each set, by table 8 areas and strand lay.

@@ -1,116 +1,190 @@
-//! The figures of a job: what each accepts, what is usual, and where it stands in a file.
+//! The figures of a job and where each stands in a file.
 
-use crate::error::{InputError, Range};
-use crate::quantity::{Entry, Kind, Unit};
+use super::spec::{Spec, spec};
+use crate::error::InputError;
+use crate::quantity::{Entry, Kind};
 
-/// A figure that a person enters.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[non_exhaustive]
-pub enum Field {
+/// Fields, each with its place in a job file.
+macro_rules! fields {
+    ($($(#[$doc:meta])* $field:ident = $path:literal;)*) => {
+        /// A figure that a person enters.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        #[non_exhaustive]
+        pub enum Field { $($(#[$doc])* $field,)* }
+
+        impl Field {
+            /// Every field, in the order of the pages.
+            pub const ALL: [Self; [$($path),*].len()] = [$(Self::$field),*];
+
+            /// Where the field stands in a job file.
+            #[must_use]
+            pub fn path(self) -> &'static str {
+                match self { $(Self::$field => $path,)* }
+            }
+        }
+    };
+}
+
+fields! {
     /// Depth of the pump below ground.
-    PumpSetting,
+    PumpSetting = "site.pump_setting";
     /// Depth of the water with the pump at rest.
-    StaticLevel,
+    StaticLevel = "site.static_level";
     /// How far the water falls while the pump runs.
-    Drawdown,
+    Drawdown = "site.drawdown";
     /// Depth of the well's bottom.
-    WellDepth,
+    WellDepth = "site.well_depth";
     /// Least depth of water above the pump while it runs.
-    MinimumSubmergence,
-    /// Length of lead from the drive to the well head.
-    SurfaceRun,
-    /// Rated power of the motor.
-    MotorPower,
-    /// Nameplate amperes connected for 230 V.
-    NameplateAmps230,
-    /// Nameplate amperes connected for 460 V.
-    NameplateAmps460,
-    /// Power factor of the motor.
-    MotorPowerFactor,
-    /// Efficiency of the motor.
-    MotorEfficiency,
+    MinimumSubmergence = "site.minimum_submergence";
+    /// Length of lead from the drive to the well head, or to a motor on the surface.
+    SurfaceRun = "site.surface_run";
     /// Warmest surroundings along the lead.
-    Ambient,
+    Ambient = "site.ambient";
+    /// Height of the site above sea level.
+    Altitude = "site.altitude";
+    /// Flow that is asked for.
+    Flow = "demand.flow";
+    /// Hours in a day that are pumped at most.
+    PumpingHours = "demand.hours";
+    /// Area that is irrigated.
+    IrrigatedArea = "demand.area";
+    /// Depth of water spread over it in a day.
+    WaterDepth = "demand.depth";
+    /// Share of the pumped water that reaches the roots.
+    ApplicationEfficiency = "demand.application_efficiency";
+    /// People that live on the place.
+    People = "demand.people";
+    /// Beef cattle.
+    BeefCattle = "demand.beef";
+    /// Dairy cows in milk.
+    DairyCows = "demand.dairy";
+    /// Horses.
+    Horses = "demand.horses";
+    /// Water that a person uses in a day.
+    PersonDaily = "demand.person_daily";
+    /// Water that a head of beef cattle uses in a day.
+    BeefDaily = "demand.beef_daily";
+    /// Water that a dairy cow uses in a day.
+    DairyDaily = "demand.dairy_daily";
+    /// Water that a horse uses in a day.
+    HorseDaily = "demand.horse_daily";
+    /// Flow of the well for each length of drawdown, measured.
+    SpecificCapacity = "well.specific_capacity";
+    /// Transmissivity of the aquifer.
+    Transmissivity = "well.transmissivity";
+    /// Storage coefficient of the aquifer.
+    Storage = "well.storage";
+    /// Diameter of the hole.
+    BoreDiameter = "well.bore_diameter";
+    /// Time of pumping that the drawdown is told for.
+    AquiferTime = "well.pumping_time";
+    /// Loss of the well itself for the square of the flow.
+    WellLoss = "well.loss";
+    /// Flow that the well gave in its test.
+    TestedYield = "well.tested_yield";
+    /// Inside diameter of the casing where the motor hangs.
+    CasingInside = "well.casing_inside";
+    /// Depth of the top of the screen.
+    ScreenTop = "well.screen_top";
+    /// Temperature of the water.
+    WaterTemperature = "well.water_temperature";
+    /// From the open water up to a surface pump; below zero where the water stands higher.
+    SuctionLift = "line.suction_lift";
+    /// Inside diameter of the drop pipe.
+    DropInside = "line.drop_inside";
+    /// Roughness of the drop pipe.
+    DropRoughness = "line.drop_roughness";
+    /// Coefficient of Hazen and Williams for the drop pipe.
+    DropHazenWilliams = "line.drop_hazen_williams";
+    /// Sum of the loss coefficients in the drop pipe.
+    DropFittings = "line.drop_fittings";
+    /// Length of the suction pipe.
+    SuctionLength = "line.suction_length";
+    /// Inside diameter of the suction pipe.
+    SuctionInside = "line.suction_inside";
+    /// Roughness of the suction pipe.
+    SuctionRoughness = "line.suction_roughness";
+    /// Coefficient of Hazen and Williams for the suction pipe.
+    SuctionHazenWilliams = "line.suction_hazen_williams";
+    /// Sum of the loss coefficients in the suction pipe.
+    SuctionFittings = "line.suction_fittings";
+    /// Length of the pipe on the surface.
+    SurfaceLength = "line.surface_length";
+    /// Inside diameter of the pipe on the surface.
+    SurfaceInside = "line.surface_inside";
+    /// Roughness of the pipe on the surface.
+    SurfaceRoughness = "line.surface_roughness";
+    /// Coefficient of Hazen and Williams for the pipe on the surface.
+    SurfaceHazenWilliams = "line.surface_hazen_williams";
+    /// Sum of the loss coefficients in the pipe on the surface.
+    SurfaceFittings = "line.surface_fittings";
+    /// From the ground up to the gauge or outlet; below zero downhill.
+    Rise = "line.rise";
+    /// Pressure to be held at the gauge.
+    Pressure = "line.pressure";
+    /// Least pressure rating of tank, pipe and fittings at the gauge.
+    PressureRating = "line.pressure_rating";
+    /// Volume of the pressure tank.
+    TankVolume = "line.tank_volume";
+    /// Pressure of the air in the drained tank.
+    TankPrecharge = "line.tank_precharge";
+    /// Pressure at which the pump starts.
+    CutIn = "line.cut_in";
+    /// Efficiency of the pump without a curve.
+    PumpEfficiency = "pump.efficiency";
+    /// Head of the pump against a shut valve at rated speed, without a curve.
+    ShutOffHead = "pump.shut_off_head";
+    /// Frequency that the pump's curve or shut-off head holds for.
+    CurveFrequency = "pump.curve_frequency";
+    /// Lowest frequency that the motor may run at.
+    LeastFrequency = "pump.least_frequency";
+    /// Highest frequency that the motor may run at.
+    MostFrequency = "pump.most_frequency";
+    /// Net positive suction head that a surface pump requires.
+    NpshRequired = "pump.npsh_required";
+    /// Margin above it.
+    NpshMargin = "pump.npsh_margin";
+    /// Outside diameter of a submersible motor.
+    MotorDiameter = "pump.motor_diameter";
+    /// Inside diameter of a flow sleeve around it.
+    SleeveInside = "pump.sleeve_inside";
+    /// Least flow that is drawn for long.
+    LeastFlow = "pump.least_flow";
+    /// Mass of pump and motor.
+    PumpMass = "pump.mass";
+    /// Rated power of the motor.
+    MotorPower = "motor.power";
+    /// Nameplate amperes connected for 230 V.
+    NameplateAmps230 = "motor.nameplate_amps_230";
+    /// Nameplate amperes connected for 460 V.
+    NameplateAmps460 = "motor.nameplate_amps_460";
+    /// Service factor of the motor.
+    ServiceFactor = "motor.service_factor";
+    /// Nameplate service-factor amperes connected for 230 V.
+    ServiceAmps230 = "motor.service_factor_amps_230";
+    /// Nameplate service-factor amperes connected for 460 V.
+    ServiceAmps460 = "motor.service_factor_amps_460";
+    /// Power factor of the motor.
+    MotorPowerFactor = "motor.power_factor";
+    /// Efficiency of the motor.
+    MotorEfficiency = "motor.efficiency";
     /// Largest voltage drop along the lead.
-    AllowedDrop,
+    AllowedDrop = "cable.allowed_drop";
     /// Rating of the overcurrent device ahead of the drive.
-    DeviceAmps,
+    DeviceAmps = "cable.device";
     /// Part of the cable's price that does not depend on metal.
-    CableFixed,
+    CableFixed = "prices.cable_fixed";
     /// Price of the metal as cable.
-    CableMetal,
+    CableMetal = "prices.cable_metal";
     /// What the equipment of the 480 V way costs beyond that of the 240 V way.
-    ExtraEquipment,
-}
-
-/// What a field accepts.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Spec {
-    /// Accepted range, ends included.
-    pub accepted: Range,
-    /// Bounds beyond which a value is unusual, in the unit of `accepted`.
-    pub usual: (f64, f64),
-    /// What stands in until a figure is entered: a fixed value, or worked out from others, or nothing.
-    pub default: Stand,
-}
-
-/// What stands in for an empty field.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Stand {
-    /// Nothing: the figure must be entered.
-    Nothing,
-    /// This value, shown as assumed.
-    Assumed(Entry),
-    /// A value that follows from other figures, shown as assumed.
-    Follows,
-    /// No value is needed.
-    Optional,
+    ExtraEquipment = "prices.extra_equipment";
 }
 
 impl Field {
-    /// Every field, in the order of the page.
-    pub const ALL: [Self; 17] = [
-        Self::PumpSetting,
-        Self::StaticLevel,
-        Self::Drawdown,
-        Self::WellDepth,
-        Self::MinimumSubmergence,
-        Self::SurfaceRun,
-        Self::MotorPower,
-        Self::NameplateAmps230,
-        Self::NameplateAmps460,
-        Self::MotorPowerFactor,
-        Self::MotorEfficiency,
-        Self::Ambient,
-        Self::AllowedDrop,
-        Self::DeviceAmps,
-        Self::CableFixed,
-        Self::CableMetal,
-        Self::ExtraEquipment,
-    ];
-
-    /// Where the field stands in a job file.
+    /// The field of a place in a job file.
     #[must_use]
-    pub fn path(self) -> &'static str {
-        match self {
-            Self::PumpSetting => "site.pump_setting",
-            Self::StaticLevel => "site.static_level",
-            Self::Drawdown => "site.drawdown",
-            Self::WellDepth => "site.well_depth",
-            Self::MinimumSubmergence => "site.minimum_submergence",
-            Self::SurfaceRun => "site.surface_run",
-            Self::MotorPower => "motor.power",
-            Self::NameplateAmps230 => "motor.nameplate_amps_230",
-            Self::NameplateAmps460 => "motor.nameplate_amps_460",
-            Self::MotorPowerFactor => "motor.power_factor",
-            Self::MotorEfficiency => "motor.efficiency",
-            Self::Ambient => "site.ambient",
-            Self::AllowedDrop => "cable.allowed_drop",
-            Self::DeviceAmps => "cable.device",
-            Self::CableFixed => "prices.cable_fixed",
-            Self::CableMetal => "prices.cable_metal",
-            Self::ExtraEquipment => "prices.extra_equipment",
-        }
+    pub fn at(path: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|field| field.path() == path)
     }
 
     /// The kind of quantity that it holds.
@@ -119,29 +193,10 @@ impl Field {
         self.spec().accepted.unit.kind()
     }
 
-    /// What it accepts and what stands in for it. Limits mark where the tables end, or physics; defaults are common
-    /// practice, no single source, and always shown as assumed.
+    /// What it accepts and what stands in for it.
     #[must_use]
     pub fn spec(self) -> Spec {
-        const ANY: (f64, f64) = (f64::NEG_INFINITY, f64::INFINITY);
-        let spec = |min, max, unit, usual, default| Spec { accepted: Range { min, max, unit }, usual, default };
-        let assumed = |value, unit| Stand::Assumed(Entry::new(value, unit));
-        match self {
-            Self::PumpSetting => spec(0.0, 3000.0, Unit::Foot, ANY, Stand::Nothing),
-            Self::StaticLevel | Self::Drawdown => spec(0.0, 3000.0, Unit::Foot, ANY, Stand::Optional),
-            Self::WellDepth => spec(0.0, 5000.0, Unit::Foot, ANY, Stand::Optional),
-            Self::MinimumSubmergence => spec(0.0, 200.0, Unit::Foot, (5.0, f64::INFINITY), assumed(10.0, Unit::Foot)),
-            Self::SurfaceRun => spec(0.0, 3000.0, Unit::Foot, ANY, assumed(20.0, Unit::Foot)),
-            Self::MotorPower => spec(0.5, 200.0, Unit::Horsepower, (0.0, 20.0), Stand::Nothing),
-            Self::NameplateAmps230 | Self::NameplateAmps460 => spec(0.5, 800.0, Unit::Ampere, ANY, Stand::Optional),
-            Self::MotorPowerFactor | Self::MotorEfficiency => spec(0.4, 0.98, Unit::One, ANY, Stand::Follows),
-            Self::Ambient => spec(-40.0, 60.0, Unit::DegreeCelsius, (-10.0, 40.0), assumed(40.0, Unit::DegreeCelsius)),
-            Self::AllowedDrop => spec(0.5, 15.0, Unit::Percent, (0.0, 5.0), assumed(5.0, Unit::Percent)),
-            Self::DeviceAmps => spec(15.0, 2000.0, Unit::Ampere, ANY, Stand::Follows),
-            Self::CableFixed => spec(0.0, 1000.0, Unit::DollarPerFoot, ANY, assumed(0.5, Unit::DollarPerFoot)),
-            Self::CableMetal => spec(0.0, 1000.0, Unit::DollarPerPound, ANY, assumed(9.0, Unit::DollarPerPound)),
-            Self::ExtraEquipment => spec(-1e6, 1e6, Unit::Dollar, ANY, assumed(900.0, Unit::Dollar)),
-        }
+        spec(self)
     }
 
     /// Checks an entry and returns its value in the unit of the accepted range.

@@ -1,10 +1,18 @@
 //! The job: what a person enters, what is accepted, what is assumed, and how it is filed.
 
+mod choice;
+mod counts;
+mod entered;
 mod field;
 mod inputs;
 mod model;
+mod spec;
 pub mod wire;
 
-pub use field::{Field, Spec, Stand};
-pub use inputs::{Checked, Inputs, Known, Levels, MotorCurrent, Origin};
-pub use model::{Choices, Job, Sets, Way};
+pub use choice::{Choices, Control, DemandBy, DepthOf, DrawdownBy, Part, PipePick, Sets};
+pub use entered::{Checked, Entered, Known, Maybe, Origin};
+pub use field::Field;
+pub use inputs::{Inputs, MotorCurrent};
+pub(crate) use inputs::provisional;
+pub use model::{Job, Way};
+pub use spec::{Spec, Stand};

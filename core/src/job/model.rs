@@ -1,11 +1,8 @@
 //! A job as it was entered.
 
-use super::Field;
-use crate::cable::reactance::Build;
-use crate::pump::motor::{MotorKind, RatedVoltage};
+use super::{Choices, Field};
+use crate::pump::motor::RatedVoltage;
 use crate::quantity::{ElectricPotential, Entry, volts};
-use crate::standards::ampacity::Rating;
-use crate::standards::conductor::Metal;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -60,6 +57,15 @@ impl Way {
         }
     }
 
+    /// The field that holds the motor's service-factor current on this way.
+    #[must_use]
+    pub fn service_amps_field(self) -> Field {
+        match self {
+            Self::V240 => Field::ServiceAmps230,
+            Self::V480 => Field::ServiceAmps460,
+        }
+    }
+
     /// The field that holds the motor's nameplate current on this way.
     #[must_use]
     pub fn nameplate_field(self) -> Field {
@@ -67,82 +73,6 @@ impl Way {
             Self::V240 => Field::NameplateAmps230,
             Self::V480 => Field::NameplateAmps460,
         }
-    }
-}
-
-/// Parallel sets of conductors that may be asked for: 1 to [`Sets::LIMIT`], never anything else.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Sets(u8);
-
-impl Sets {
-    /// Most parallel sets that can be asked for.
-    pub const LIMIT: u8 = 4;
-    /// One set: an ordinary lead.
-    pub const ONE: Self = Self(1);
-
-    /// A number of sets, or `None` outside 1 to [`Self::LIMIT`].
-    #[must_use]
-    pub fn new(sets: u8) -> Option<Self> {
-        (1..=Self::LIMIT).contains(&sets).then_some(Self(sets))
-    }
-
-    /// The number.
-    #[must_use]
-    pub fn get(self) -> u8 {
-        self.0
-    }
-}
-
-/// What is chosen rather than measured; `None` until the user chooses, and the assumed choice stands in.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub struct Choices {
-    /// Where the motor works. Assumed: submersible.
-    pub motor_kind: Option<MotorKind>,
-    /// Metal of the lead. Assumed: copper.
-    pub metal: Option<Metal>,
-    /// Build of the lead. Assumed: plastic conduit, the safe side for reactance.
-    pub build: Option<Build>,
-    /// Insulation rating of the lead. Assumed: 75 °C.
-    pub insulation: Option<Rating>,
-    /// True where the terminals at both ends are marked 75 °C. Assumed: not marked.
-    pub terminals_marked_75: Option<bool>,
-    /// Most parallel sets of conductors. Assumed: 1.
-    pub most_sets: Option<Sets>,
-}
-
-impl Choices {
-    /// Most parallel sets that can be asked for.
-    pub const SETS_LIMIT: u8 = Sets::LIMIT;
-
-    /// Where the motor works.
-    #[must_use]
-    pub fn motor_kind(&self) -> MotorKind {
-        self.motor_kind.unwrap_or(MotorKind::Submersible)
-    }
-    /// Metal of the lead.
-    #[must_use]
-    pub fn metal(&self) -> Metal {
-        self.metal.unwrap_or(Metal::Copper)
-    }
-    /// Build of the lead.
-    #[must_use]
-    pub fn build(&self) -> Build {
-        self.build.unwrap_or(Build::PlasticConduit)
-    }
-    /// Insulation rating of the lead.
-    #[must_use]
-    pub fn insulation(&self) -> Rating {
-        self.insulation.unwrap_or(Rating::C75)
-    }
-    /// Whether the terminals are marked 75 °C.
-    #[must_use]
-    pub fn terminals_marked_75(&self) -> bool {
-        self.terminals_marked_75.unwrap_or(false)
-    }
-    /// Most parallel sets, 1 to [`Self::SETS_LIMIT`].
-    #[must_use]
-    pub fn most_sets(&self) -> u8 {
-        self.most_sets.unwrap_or(Sets::ONE).get()
     }
 }
 
@@ -159,6 +89,9 @@ pub struct Job {
     pub price_source: String,
     /// What is chosen.
     pub choices: Choices,
+    /// Points of the pump's curve, as text: one point a line, flow in gpm and head in feet unless a first line names
+    /// the units. Empty without a curve.
+    pub curve: String,
     figures: BTreeMap<Field, Entry>,
 }
 
@@ -178,7 +111,7 @@ impl Job {
     /// Whether nothing was entered yet but a name.
     #[must_use]
     pub fn is_blank(&self) -> bool {
-        self.figures.is_empty() && self.choices == Choices::default()
+        self.figures.is_empty() && self.choices == Choices::default() && self.curve.is_empty()
     }
 
     /// Enters a figure, or clears the field.

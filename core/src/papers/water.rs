@@ -4,8 +4,8 @@ use super::math::{Symbol, formula};
 use super::working::{DEPTH, Limit, LimitKind, Name, Sheet, Working, length};
 use crate::evaluate::Evaluation;
 use crate::finding::Finding;
-use crate::job::Origin;
-use crate::quantity::Length;
+use crate::job::{Field, Origin};
+use crate::quantity::{Length, feet};
 
 const STATIC: Symbol = Symbol::of("h", "0");
 const DRAWDOWN: Symbol = Symbol::plain("s");
@@ -16,7 +16,7 @@ const MINIMUM: Symbol = Symbol::of("y", "min");
 /// Puts both levels in and works the pumping level out.
 fn level(evaluation: &Evaluation, sheet: &mut Sheet) -> Option<Length> {
     let pumping = evaluation.water.pumping_level?;
-    let drawdown = evaluation.inputs.levels.drawdown.as_ref().ok().copied().flatten()?;
+    let drawdown = evaluation.water.drawdown?;
     sheet.put(STATIC, Name::StaticLevel, length(evaluation.water.static_level?), Origin::Typed);
     sheet.put(DRAWDOWN, Name::Drawdown, length(drawdown), Origin::Typed);
     sheet.step(PUMPING, formula![STATIC, "+", DRAWDOWN], length(pumping));
@@ -36,7 +36,7 @@ pub(super) fn submergence(evaluation: &Evaluation, mut sheet: Sheet) -> Option<W
     sheet.put(DEPTH, Name::PumpSetting, length(setting.value), setting.origin);
     level(evaluation, &mut sheet)?;
     let result = sheet.step(SUBMERGENCE, formula![DEPTH, "−", PUMPING], length(above));
-    let minimum = evaluation.inputs.levels.minimum_submergence.as_ref().ok();
+    let minimum = evaluation.inputs.entered.take(Field::MinimumSubmergence, feet).ok().flatten();
     let little = |finding: &&Finding| matches!(finding, Finding::PumpingLevelAtPump { .. });
     let severity = evaluation.findings.iter().find(little).map(Finding::severity);
     let limit = minimum.map(|minimum| {

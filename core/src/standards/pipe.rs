@@ -133,8 +133,44 @@ pub enum InsideRatio {
     Sidr19,
 }
 
+impl Series {
+    /// Every series, each with its name in files.
+    pub const ALL: [(Self, &'static str); 16] = [
+        (Self::SteelSchedule40, "steel_schedule_40"),
+        (Self::PvcSchedule40, "pvc_schedule_40"),
+        (Self::PvcSchedule80, "pvc_schedule_80"),
+        (Self::PvcSdr21, "pvc_sdr_21"),
+        (Self::PvcSdr26, "pvc_sdr_26"),
+        (Self::PolyethyleneDr(DimensionRatio::Dr7), "pe_dr_7"),
+        (Self::PolyethyleneDr(DimensionRatio::Dr9), "pe_dr_9"),
+        (Self::PolyethyleneDr(DimensionRatio::Dr11), "pe_dr_11"),
+        (Self::PolyethyleneDr(DimensionRatio::Dr13_5), "pe_dr_13.5"),
+        (Self::PolyethyleneDr(DimensionRatio::Dr17), "pe_dr_17"),
+        (Self::PolyethyleneDr(DimensionRatio::Dr21), "pe_dr_21"),
+        (Self::PolyethyleneSidr(InsideRatio::Sidr7), "pe_sidr_7"),
+        (Self::PolyethyleneSidr(InsideRatio::Sidr9), "pe_sidr_9"),
+        (Self::PolyethyleneSidr(InsideRatio::Sidr11_5), "pe_sidr_11.5"),
+        (Self::PolyethyleneSidr(InsideRatio::Sidr15), "pe_sidr_15"),
+        (Self::PolyethyleneSidr(InsideRatio::Sidr19), "pe_sidr_19"),
+    ];
+
+    /// The series of a name in files.
+    #[must_use]
+    pub fn of_key(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|(_, name)| *name == key).map(|(series, _)| series)
+    }
+
+    /// Its name in files.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        Self::ALL.into_iter().find(|(series, _)| *series == self).map_or("", |(_, name)| name)
+    }
+}
+
 impl DimensionRatio {
-    fn value(self) -> f64 {
+    /// The ratio.
+    #[must_use]
+    pub fn value(self) -> f64 {
         match self {
             Self::Dr7 => 7.0,
             Self::Dr9 => 9.0,
@@ -147,7 +183,9 @@ impl DimensionRatio {
 }
 
 impl InsideRatio {
-    fn value(self) -> f64 {
+    /// The ratio.
+    #[must_use]
+    pub fn value(self) -> f64 {
         match self {
             Self::Sidr7 => 7.0,
             Self::Sidr9 => 9.0,
@@ -155,6 +193,24 @@ impl InsideRatio {
             Self::Sidr15 => 15.0,
             Self::Sidr19 => 19.0,
         }
+    }
+}
+
+/// A nominal size, such as `1-1/2`, whatever the series.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Nominal(&'static str);
+
+impl Nominal {
+    /// The size of a name.
+    #[must_use]
+    pub fn named(name: &str) -> Option<Self> {
+        ROWS.iter().find(|row| row.nominal == name).map(|row| Self(row.nominal))
+    }
+
+    /// Its name, inches.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        self.0
     }
 }
 
@@ -253,6 +309,12 @@ impl Series {
 }
 
 impl PipeSize {
+    /// The nominal size.
+    #[must_use]
+    pub fn size(self) -> Nominal {
+        Nominal(self.nominal)
+    }
+
     /// Outside diameter. Of polyethylene by inside diameter: at the least wall.
     #[must_use]
     pub fn outside_diameter(self) -> Length {
@@ -334,6 +396,15 @@ mod tests {
         ] {
             assert!((found - typed).abs() < 1e-9, "{found}, typed {typed}");
         }
+    }
+
+    #[test]
+    fn names_in_files_lead_back() {
+        for (series, key) in Series::ALL {
+            assert_eq!((Series::of_key(key), series.key()), (Some(series), key));
+            assert!(series.sizes().all(|size| Nominal::named(size.size().name()) == Some(size.size())));
+        }
+        assert_eq!((Series::of_key("lead"), Nominal::named("7")), (None, None));
     }
 
     // The ratio is what the series is named for; the smallest sizes have a thicker wall than it asks for.

@@ -1,7 +1,9 @@
 //! How far the water falls while the pump draws it.
 
 use crate::error::OutsideRange;
-use crate::quantity::{Length, SpecificCapacity, Time, Transmissivity, VolumeRate, WellLossCoefficient};
+use crate::quantity::{
+    Length, SpecificCapacity, Time, Transmissivity, VolumeRate, WellLossCoefficient, cubic_meters_per_hour,
+};
 use core::f64::consts::PI;
 
 /// Euler's constant γ.
@@ -64,6 +66,45 @@ pub fn drawdown_by_capacity(flow: VolumeRate, capacity: SpecificCapacity) -> Res
 pub fn flow_for_drawdown(drawdown: Length, capacity: SpecificCapacity) -> Result<VolumeRate, OutsideRange> {
     OutsideRange::check("drawdown", drawdown.value, 0.0, 3000.0)?;
     Ok(drawdown * capacity_checked(capacity)?)
+}
+
+/// Drawdown at another flow, in proportion to one that was measured: s = s₁ Q/Q₁, which is to say that the specific capacity
+/// stays what it was.
+///
+/// # Units
+/// Drawdown at the flow `at`; flow; the result a length.
+/// # Range
+/// Drawdown 0 to 3 km at 10⁻⁶ to 2 m³/s; flow 0 to 2 m³/s. Near the flow of the measurement.
+/// # Errors
+/// [`OutsideRange`] names the argument (SI units).
+/// # Source
+/// Definition of specific capacity.
+pub fn drawdown_in_proportion(measured: Length, at: VolumeRate, flow: VolumeRate) -> Result<Length, OutsideRange> {
+    OutsideRange::check("measured", measured.value, 0.0, 3000.0)?;
+    OutsideRange::check("at", at.value, 1e-6, 2.0)?;
+    Ok(measured * (flow_checked(flow)? / at))
+}
+
+/// Flow that draws an aquifer and its well down by a length: the positive root of C Q² + b Q = s, with b = W(u)/(4π T).
+///
+/// # Units
+/// Drawdown; the aquifer; coefficient of the well's loss; the result a flow.
+/// # Range
+/// Drawdown 0 to 3 km; the rest as [`theis_drawdown`] and [`well_loss`]; u at most 700.
+/// # Errors
+/// [`OutsideRange`] names the argument (SI units), or `u`.
+/// # Source
+/// [theis-1935] and [jacob-1947], solved for the flow; written so that no digits cancel.
+pub fn flow_for_aquifer_drawdown(
+    drawdown: Length,
+    aquifer: Aquifer,
+    coefficient: WellLossCoefficient,
+) -> Result<VolumeRate, OutsideRange> {
+    let drawdown = OutsideRange::check("drawdown", drawdown.value, 0.0, 3000.0)?;
+    let coefficient = OutsideRange::check("coefficient", coefficient.value, 0.0, 1e9)?;
+    let linear = well_function(theis_argument(aquifer)?)? / (4.0 * PI * aquifer.transmissivity.value);
+    let root = (linear * linear + 4.0 * coefficient * drawdown).sqrt();
+    Ok(cubic_meters_per_hour(3600.0 * 2.0 * drawdown / (linear + root)))
 }
 
 /// The well function W(u) = E₁(u) = ∫ e⁻ˣ/x dx from u on, to a few units in the last place.

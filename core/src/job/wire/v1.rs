@@ -1,171 +1,190 @@
 //! Version 1 of the job file. Frozen once released: never change a name or a meaning here, add a version instead.
+//!
+//! A file is an object of groups; each group holds figures, `null` where nothing was entered, and choices.
 
 use super::WireError;
-use crate::cable::reactance::Build;
-use crate::job::{Choices, Field, Job, Sets};
-use crate::pump::motor::MotorKind;
+use crate::job::{Field, Job, Part, Sets};
 use crate::quantity::{Entry, Unit, UnitSystem};
-use crate::standards::ampacity::Rating;
-use crate::standards::conductor::Metal;
-use serde::{Deserialize, Serialize};
+use crate::standards::pipe::{Nominal, Series};
+use serde::Serialize;
+use serde::de::DeserializeOwned;
 use serde_json::{Map, Value, json};
 
-#[derive(Serialize, Deserialize, Default)]
-#[serde(deny_unknown_fields)]
-struct JobV1 {
-    schema: u64,
-    #[serde(default)]
-    name: String,
-    #[serde(default)]
-    note: String,
-    #[serde(default)]
-    demo: bool,
-    #[serde(default)]
-    site: SiteV1,
-    #[serde(default)]
-    motor: MotorV1,
-    #[serde(default)]
-    cable: CableV1,
-    #[serde(default)]
-    prices: PricesV1,
+/// Most bytes of a curve's text.
+const MOST_CURVE: usize = 50_000;
+
+const GROUPS: [&str; 8] = ["site", "demand", "well", "line", "pump", "motor", "cable", "prices"];
+
+fn bad(path: &str, detail: impl Into<String>) -> WireError {
+    WireError::BadField { path: path.to_owned(), detail: detail.into() }
 }
 
-/// A figure: `null` where nothing was entered.
-type Figure = Option<Entry>;
-
-#[derive(Serialize, Deserialize, Default)]
-#[serde(deny_unknown_fields, default)]
-struct SiteV1 {
-    pump_setting: Figure,
-    static_level: Figure,
-    drawdown: Figure,
-    well_depth: Figure,
-    minimum_submergence: Figure,
-    surface_run: Figure,
-    ambient: Figure,
-}
-
-#[derive(Serialize, Deserialize, Default)]
-#[serde(deny_unknown_fields, default)]
-struct MotorV1 {
-    kind: Option<MotorKind>,
-    power: Figure,
-    nameplate_amps_230: Figure,
-    nameplate_amps_460: Figure,
-    power_factor: Figure,
-    efficiency: Figure,
-}
-
-#[derive(Serialize, Deserialize, Default)]
-#[serde(deny_unknown_fields, default)]
-struct CableV1 {
-    metal: Option<Metal>,
-    build: Option<Build>,
-    insulation: Option<Rating>,
-    terminals_marked_75: Option<bool>,
-    most_sets: Option<u8>,
-    allowed_drop: Figure,
-    device: Figure,
-}
-
-#[derive(Serialize, Deserialize, Default)]
-#[serde(deny_unknown_fields, default)]
-struct PricesV1 {
-    source: String,
-    cable_fixed: Figure,
-    cable_metal: Figure,
-    extra_equipment: Figure,
-}
-
-impl JobV1 {
-    /// The slot of a field.
-    fn slot(&mut self, field: Field) -> &mut Figure {
-        match field {
-            Field::PumpSetting => &mut self.site.pump_setting,
-            Field::StaticLevel => &mut self.site.static_level,
-            Field::Drawdown => &mut self.site.drawdown,
-            Field::WellDepth => &mut self.site.well_depth,
-            Field::MinimumSubmergence => &mut self.site.minimum_submergence,
-            Field::SurfaceRun => &mut self.site.surface_run,
-            Field::Ambient => &mut self.site.ambient,
-            Field::MotorPower => &mut self.motor.power,
-            Field::NameplateAmps230 => &mut self.motor.nameplate_amps_230,
-            Field::NameplateAmps460 => &mut self.motor.nameplate_amps_460,
-            Field::MotorPowerFactor => &mut self.motor.power_factor,
-            Field::MotorEfficiency => &mut self.motor.efficiency,
-            Field::AllowedDrop => &mut self.cable.allowed_drop,
-            Field::DeviceAmps => &mut self.cable.device,
-            Field::CableFixed => &mut self.prices.cable_fixed,
-            Field::CableMetal => &mut self.prices.cable_metal,
-            Field::ExtraEquipment => &mut self.prices.extra_equipment,
-        }
+/// A value of a type. No type of version 1 is a list; the deserializer would take one for an object's values in order.
+fn of<T: DeserializeOwned>(value: &Value, path: &str) -> Result<T, WireError> {
+    if value.is_array() {
+        return Err(bad(path, "a list has no place here"));
     }
-}
-
-/// Where a list stands, or an object that is neither the file, a group nor a figure. Version 1 has none of these, yet
-/// the deserializer would take a list for an object's values in order and an object for a word.
-fn misplaced(value: &Value, path: &str) -> Option<String> {
-    match value {
-        Value::Array(_) => Some(path.to_owned()),
-        Value::Object(members) => {
-            if path.contains('.') && Field::ALL.iter().all(|field| field.path() != path) {
-                return Some(path.to_owned());
-            }
-            members.iter().find_map(|(name, member)| {
-                misplaced(member, &if path.is_empty() { name.clone() } else { format!("{path}.{name}") })
-            })
-        }
-        _ => None,
-    }
-}
-
-pub(super) fn read(value: &Value) -> Result<Job, WireError> {
-    if let Some(path) = misplaced(value, "") {
-        return Err(WireError::BadField { path, detail: "a list or an object has no place here".into() });
-    }
-    let mut file: JobV1 = serde_path_to_error::deserialize(value)
-        .map_err(|error| WireError::BadField { path: error.path().to_string(), detail: error.inner().to_string() })?;
-    let most_sets = file.cable.most_sets.map(sets).transpose()?;
-    let mut job = Job::default();
-    job.name = std::mem::take(&mut file.name);
-    job.note = std::mem::take(&mut file.note);
-    job.demo = file.demo;
-    job.price_source = std::mem::take(&mut file.prices.source);
-    job.choices = Choices {
-        motor_kind: file.motor.kind,
-        metal: file.cable.metal,
-        build: file.cable.build,
-        insulation: file.cable.insulation,
-        terminals_marked_75: file.cable.terminals_marked_75,
-        most_sets,
-    };
-    for field in Field::ALL {
-        job.set(field, file.slot(field).take());
-    }
-    Ok(job)
-}
-
-fn sets(given: u8) -> Result<Sets, WireError> {
-    Sets::new(given).ok_or_else(|| WireError::BadField {
-        path: "cable.most_sets".into(),
-        detail: format!("{given} is not 1 to {}", Sets::LIMIT),
+    serde_path_to_error::deserialize(value).map_err(|error| {
+        let inner = error.path().to_string();
+        let path = if inner == "." { path.to_owned() } else { format!("{path}.{inner}") };
+        bad(&path, error.inner().to_string())
     })
 }
 
-pub(super) fn write(job: &Job) -> Value {
-    let mut file =
-        JobV1 { schema: 1, name: job.name.clone(), note: job.note.clone(), demo: job.demo, ..JobV1::default() };
-    file.prices.source.clone_from(&job.price_source);
-    file.motor.kind = job.choices.motor_kind;
-    file.cable.metal = job.choices.metal;
-    file.cable.build = job.choices.build;
-    file.cable.insulation = job.choices.insulation;
-    file.cable.terminals_marked_75 = job.choices.terminals_marked_75;
-    file.cable.most_sets = job.choices.most_sets.map(Sets::get);
-    for field in Field::ALL {
-        *file.slot(field) = job.get(field).filter(|entry| entry.value.is_finite());
+/// A word or a truth value; an object is neither, yet the deserializer would take one for a word.
+fn word<T: DeserializeOwned>(value: &Value, path: &str) -> Result<Option<T>, WireError> {
+    if value.is_object() { Err(bad(path, "an object has no place here")) } else { of(value, path) }
+}
+
+fn figure(value: &Value, path: &str) -> Result<Option<Entry>, WireError> {
+    if let Some(members) = value.as_object()
+        && let Some((name, _)) = members.iter().find(|(_, member)| member.is_object() || member.is_array())
+    {
+        return Err(bad(&format!("{path}.{name}"), "a list or an object has no place here"));
     }
-    serde_json::to_value(&file).unwrap_or(Value::Null)
+    of(value, path)
+}
+
+fn members<'a>(value: &'a Value, path: &str) -> Result<&'a Map<String, Value>, WireError> {
+    value.as_object().ok_or_else(|| bad(path, "not an object"))
+}
+
+pub(super) fn read(value: &Value) -> Result<Job, WireError> {
+    let mut job = Job::default();
+    for (name, member) in members(value, "")? {
+        match name.as_str() {
+            "schema" => {}
+            "name" => job.name = of(member, name)?,
+            "note" => job.note = of(member, name)?,
+            "demo" => job.demo = of(member, name)?,
+            group if GROUPS.contains(&group) => {
+                for (key, member) in members(member, group)? {
+                    slot(&mut job, &format!("{group}.{key}"), member)?;
+                }
+            }
+            unknown => return Err(bad(unknown, "unknown")),
+        }
+    }
+    whole(&job)?;
+    Ok(job)
+}
+
+/// A size that its series does not have is no pipe.
+fn whole(job: &Job) -> Result<(), WireError> {
+    for part in Part::ALL {
+        if let Some(size) = job.choices.pipe(part).size
+            && job.choices.series(part).named(size.name()).is_none()
+        {
+            return Err(bad(pipe_path(part, 1), "no such size in the series"));
+        }
+    }
+    Ok(())
+}
+
+/// Where the series (0) and the size (1) of a part stand.
+fn pipe_path(part: Part, at: usize) -> &'static str {
+    match part {
+        Part::Drop => ["line.drop_series", "line.drop_size"][at],
+        Part::Suction => ["line.suction_series", "line.suction_size"][at],
+        Part::Surface => ["line.surface_series", "line.surface_size"][at],
+    }
+}
+
+/// What stands at a place.
+fn slot(job: &mut Job, path: &str, value: &Value) -> Result<(), WireError> {
+    if let Some(field) = Field::at(path) {
+        job.set(field, figure(value, path)?);
+        return Ok(());
+    }
+    let choices = &mut job.choices;
+    match path {
+        "motor.kind" => choices.motor_kind = word(value, path)?,
+        "cable.metal" => choices.metal = word(value, path)?,
+        "cable.build" => choices.build = word(value, path)?,
+        "cable.insulation" => choices.insulation = word(value, path)?,
+        "cable.terminals_marked_75" => choices.terminals_marked_75 = word(value, path)?,
+        "cable.most_sets" => choices.most_sets = word(value, path)?.map(sets).transpose()?,
+        "demand.by" => choices.demand = word(value, path)?,
+        "demand.depth_of" => choices.depth_of = word(value, path)?,
+        "well.drawdown_by" => choices.drawdown = word(value, path)?,
+        "line.friction" => choices.friction = word(value, path)?,
+        "pump.control" => choices.control = word(value, path)?,
+        "pump.curve" => job.curve = curve(of(value, path)?)?,
+        "prices.source" => job.price_source = of(value, path)?,
+        _ => return pipe(job, path, value),
+    }
+    Ok(())
+}
+
+fn pipe(job: &mut Job, path: &str, value: &Value) -> Result<(), WireError> {
+    for part in Part::ALL {
+        let pick = &mut job.choices.pipes[part as usize];
+        if path == pipe_path(part, 0) {
+            pick.series = word::<String>(value, path)?
+                .map(|key| Series::of_key(&key).ok_or_else(|| bad(path, "no such series")))
+                .transpose()?;
+            return Ok(());
+        }
+        if path == pipe_path(part, 1) {
+            pick.size = word::<String>(value, path)?
+                .map(|name| Nominal::named(&name).ok_or_else(|| bad(path, "no such size")))
+                .transpose()?;
+            return Ok(());
+        }
+    }
+    Err(bad(path, "unknown"))
+}
+
+fn sets(given: u8) -> Result<Sets, WireError> {
+    Sets::new(given).ok_or_else(|| bad("cable.most_sets", format!("{given} is not 1 to {}", Sets::LIMIT)))
+}
+
+fn curve(text: String) -> Result<String, WireError> {
+    if text.len() <= MOST_CURVE { Ok(text) } else { Err(bad("pump.curve", format!("longer than {MOST_CURVE} bytes"))) }
+}
+
+/// Writes every place, empty ones as `null`.
+pub(super) fn write(job: &Job) -> Value {
+    let mut file = Map::new();
+    file.insert("schema".into(), json!(1));
+    file.insert("name".into(), json!(job.name));
+    file.insert("note".into(), json!(job.note));
+    file.insert("demo".into(), json!(job.demo));
+    let mut put = |path: &str, value: Value| {
+        if let Some((group, name)) = path.split_once('.')
+            && let Some(group) = file.entry(group).or_insert_with(|| json!({})).as_object_mut()
+        {
+            group.insert(name.to_owned(), value);
+        }
+    };
+    for field in Field::ALL {
+        put(field.path(), json!(job.get(field).filter(|entry| entry.value.is_finite())));
+    }
+    let choices = &job.choices;
+    put("motor.kind", json!(choices.motor_kind));
+    put("cable.metal", json!(choices.metal));
+    put("cable.build", json!(choices.build));
+    put("cable.insulation", json!(choices.insulation));
+    put("cable.terminals_marked_75", json!(choices.terminals_marked_75));
+    put("cable.most_sets", json!(choices.most_sets.map(Sets::get)));
+    put("demand.by", json!(choices.demand));
+    put("demand.depth_of", json!(choices.depth_of));
+    put("well.drawdown_by", json!(choices.drawdown));
+    put("line.friction", json!(choices.friction));
+    put("pump.control", json!(choices.control));
+    put("pump.curve", json!(job.curve));
+    put("prices.source", json!(job.price_source));
+    for part in Part::ALL {
+        let pick = choices.pipe(part);
+        put(pipe_path(part, 0), json!(pick.series.map(Series::key)));
+        put(pipe_path(part, 1), json!(pick.size.map(Nominal::name)));
+    }
+    Value::Object(file)
+}
+
+/// The words of an enumeration, as files have them.
+fn words<T: Serialize>(all: &[T]) -> Value {
+    json!({"enum": all.iter().map(|one| json!(one)).chain([Value::Null]).collect::<Vec<_>>()})
 }
 
 /// The schema is written by hand from the same field list that the reader walks, so it can't name a field that is not
@@ -190,17 +209,9 @@ pub(super) fn schema() -> Value {
         }
         add(field.path(), figure_schema(&units, accepted.min, accepted.max));
     }
-    let words = |words: &[Value]| json!({"enum": words.iter().cloned().chain([Value::Null]).collect::<Vec<_>>()});
-    add("motor.kind", words(&[json!("submersible"), json!("surface")]));
-    add("cable.metal", words(&[json!("copper"), json!("aluminum")]));
-    add(
-        "cable.build",
-        words(&[json!("plastic_conduit"), json!("steel_conduit"), json!("flat_jacketed"), json!("twisted")]),
-    );
-    add("cable.insulation", words(&[json!("60 degC"), json!("75 degC"), json!("90 degC")]));
-    add("cable.terminals_marked_75", json!({"type": ["boolean", "null"]}));
-    add("cable.most_sets", json!({"type": ["integer", "null"], "minimum": 1, "maximum": Sets::LIMIT}));
-    add("prices.source", json!({"type": "string"}));
+    for (path, schema) in choice_schemas() {
+        add(path, schema);
+    }
     let mut properties = json!({
         "schema": {"const": 1},
         "name": {"type": "string"},
@@ -230,4 +241,28 @@ fn figure_schema(units: &[Unit], min: f64, max: f64) -> Value {
         "additionalProperties": false,
         "properties": {"value": {"type": "number"}, "unit": {"enum": units}},
     })
+}
+
+fn choice_schemas() -> Vec<(&'static str, Value)> {
+    let mut all = vec![
+        ("motor.kind", words(&["submersible", "surface"])),
+        ("cable.metal", words(&["copper", "aluminum"])),
+        ("cable.build", words(&["plastic_conduit", "steel_conduit", "flat_jacketed", "twisted"])),
+        ("cable.insulation", words(&["60 degC", "75 degC", "90 degC"])),
+        ("cable.terminals_marked_75", json!({"type": ["boolean", "null"]})),
+        ("cable.most_sets", json!({"type": ["integer", "null"], "minimum": 1, "maximum": Sets::LIMIT})),
+        ("demand.by", words(&["flow", "land", "people_and_stock"])),
+        ("demand.depth_of", words(&["gross", "net"])),
+        ("well.drawdown_by", words(&["measured", "specific_capacity", "aquifer"])),
+        ("line.friction", words(&["darcy_weisbach", "hazen_williams"])),
+        ("pump.control", words(&["constant_pressure", "on_off"])),
+        ("pump.curve", json!({"type": "string", "maxLength": MOST_CURVE,
+            "description": "one point a line: flow in gpm, head in ft, efficiency in %, unless a first line names units"})),
+        ("prices.source", json!({"type": "string"})),
+    ];
+    for part in Part::ALL {
+        all.push((pipe_path(part, 0), words(&Series::ALL.map(|(_, key)| key))));
+        all.push((pipe_path(part, 1), json!({"type": ["string", "null"], "description": "nominal size, as 1-1/2"})));
+    }
+    all
 }

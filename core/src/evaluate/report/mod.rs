@@ -1,12 +1,15 @@
 //! An evaluation as JSON, for other programs: every figure with its unit.
 
-use super::{Basis, BreakEven, DepthRun, Evaluation, Here, NEAR_BOTTOM_FEET, Sweep, Water, WayHere, WaySweep};
+mod findings;
+mod water;
+
+use super::{Basis, BreakEven, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
 use crate::error::InputError;
-use crate::finding::Finding;
+use findings::finding;
 use crate::job::Way;
 use crate::quantity::{
-    ElectricCurrent, ElectricPotential, Entry, Length, Mass, Money, Unit, in_amperes, in_feet, in_pounds,
-    in_pounds_per_foot, in_volts, in_watts,
+    ElectricCurrent, ElectricPotential, Entry, Length, Mass, Money, Power, Unit, in_amperes, in_feet, in_horsepower,
+    in_pounds, in_pounds_per_foot, in_volts, in_watts,
 };
 use serde_json::{Value, json};
 
@@ -21,9 +24,12 @@ pub fn report(name: &str, answer: &Evaluation) -> Value {
         "job": name,
         "errors": answer.errors.iter().map(error).collect::<Vec<_>>(),
         "findings": answer.findings.iter().map(finding).collect::<Vec<_>>(),
-        "levels": levels(&answer.water),
+        "levels": water::levels(&answer.water),
+        "water": water::water(&answer.water),
+        "motor": answer.motor.as_ref().map(water::motor),
         "at_depth": answer.here.as_ref().map(|here| at_depth(here, answer.sweep.as_ref())),
         "ways": answer.sweep.as_ref().map(|sweep| sweep.ways.iter().map(way).collect::<Vec<_>>()),
+        "ways_in_deeper_water": answer.deeper.as_ref().map(|sweep| sweep.ways.iter().map(way).collect::<Vec<_>>()),
         "break_even": answer.sweep.as_ref().map(|sweep| json!({
             "cable": break_even(sweep.break_even(Basis::Cable)),
             "installed": break_even(sweep.break_even(Basis::Installed)),
@@ -40,35 +46,6 @@ pub fn error(error: &InputError) -> Value {
         "field": error.field().path(),
         "given": error.given(),
         "accepted": {"min": accepted.min, "max": accepted.max, "unit": accepted.unit},
-    })
-}
-
-fn finding(finding: &Finding) -> Value {
-    let (mut way, mut field, mut usual, mut actual, mut limit) = (None, None, None, None, None);
-    match *finding {
-        Finding::CableNoSize { way: of } | Finding::GroundWireGrew { way: of } => way = Some(of),
-        Finding::AluminumInWell => {}
-        Finding::PumpingLevelAtPump { submergence, minimum } => {
-            (actual, limit) = (Some(feet(submergence)), Some(feet(minimum)));
-        }
-        Finding::PumpNearBottom { off_bottom } => {
-            (actual, limit) = (Some(feet(off_bottom)), Some(figure(NEAR_BOTTOM_FEET, Unit::Foot)));
-        }
-        Finding::LevelBelowBottom { level, bottom } => (actual, limit) = (Some(feet(level)), Some(feet(bottom))),
-        Finding::BeyondUsual { field: of, usual: bound } => (field, usual) = (Some(of.path()), Some(bound)),
-    }
-    json!({
-        "code": finding.code(), "severity": finding.severity(), "source": finding.source(),
-        "way": way, "field": field, "usual": usual, "actual": actual, "limit": limit,
-    })
-}
-
-fn levels(water: &Water) -> Value {
-    json!({
-        "static_level": water.static_level.map(feet),
-        "pumping_level": water.pumping_level.map(feet),
-        "submergence": water.submergence.map(feet),
-        "well_depth": water.well_depth.map(feet),
     })
 }
 
@@ -89,6 +66,7 @@ fn run_json(run: &DepthRun) -> Value {
         "ground": run.run.ground,
         "governs": run.run.governs,
         "ampacity": amps(run.run.ampacity),
+        "motor": horsepower(run.motor),
         "from": feet(run.from),
         "to": feet(run.to),
         "price": figure(run.price.per_foot(), Unit::DollarPerFoot),
@@ -133,6 +111,9 @@ fn break_even(found: &BreakEven) -> Value {
     })
 }
 
+fn horsepower(power: Power) -> Value {
+    figure(in_horsepower(power), Unit::Horsepower)
+}
 fn feet(length: Length) -> Value {
     figure(in_feet(length), Unit::Foot)
 }

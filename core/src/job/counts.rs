@@ -1,0 +1,66 @@
+//! Which figures of a job count, by what is chosen: the others are kept, but neither shown nor judged.
+
+use super::{Choices, DemandBy, DepthOf, DrawdownBy, Field, Job, Part};
+use crate::pump::motor::MotorKind;
+use crate::water::line::FrictionMethod;
+
+impl Field {
+    /// Whether the figure counts in a job.
+    #[must_use]
+    pub fn counts(self, job: &Job) -> bool {
+        let choices = &job.choices;
+        let submersible = choices.motor_kind() == MotorKind::Submersible;
+        match self {
+            Self::PumpSetting
+            | Self::StaticLevel
+            | Self::WellDepth
+            | Self::MinimumSubmergence
+            | Self::TestedYield
+            | Self::CasingInside
+            | Self::ScreenTop
+            | Self::MotorDiameter
+            | Self::SleeveInside
+            | Self::LeastFlow
+            | Self::PumpMass => submersible,
+            Self::Drawdown => submersible && choices.drawdown() == DrawdownBy::Measured,
+            Self::SpecificCapacity => submersible && choices.drawdown() == DrawdownBy::SpecificCapacity,
+            Self::Transmissivity | Self::Storage | Self::BoreDiameter | Self::AquiferTime | Self::WellLoss => {
+                submersible && choices.drawdown() == DrawdownBy::Aquifer
+            }
+            Self::SuctionLift | Self::SuctionLength | Self::NpshRequired | Self::NpshMargin => !submersible,
+            Self::PumpEfficiency | Self::ShutOffHead => job.curve.trim().is_empty(),
+            _ => in_the_demand(self, choices) && in_the_line(self, choices),
+        }
+    }
+}
+
+fn in_the_demand(field: Field, choices: &Choices) -> bool {
+    match field {
+        Field::Flow => choices.demand() == DemandBy::Flow,
+        Field::IrrigatedArea | Field::WaterDepth => choices.demand() == DemandBy::Land,
+        Field::ApplicationEfficiency => choices.demand() == DemandBy::Land && choices.depth_of() == DepthOf::Net,
+        Field::People
+        | Field::BeefCattle
+        | Field::DairyCows
+        | Field::Horses
+        | Field::PersonDaily
+        | Field::BeefDaily
+        | Field::DairyDaily
+        | Field::HorseDaily => choices.demand() == DemandBy::PeopleAndStock,
+        _ => true,
+    }
+}
+
+fn in_the_line(field: Field, choices: &Choices) -> bool {
+    let Some(part) = Part::ALL.into_iter().find(|part| part.fields().contains(&field)) else { return true };
+    let [_, roughness, hazen_williams, _] = part.fields();
+    let used = match part {
+        Part::Drop => choices.motor_kind() == MotorKind::Submersible,
+        Part::Suction => choices.motor_kind() == MotorKind::Surface,
+        Part::Surface => true,
+    };
+    let method = choices.friction();
+    let other = (field == roughness && method == FrictionMethod::HazenWilliams)
+        || (field == hazen_williams && method == FrictionMethod::DarcyWeisbach);
+    used && !other
+}

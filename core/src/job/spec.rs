@@ -1,0 +1,227 @@
+//! What each figure accepts, what is usual, and what stands in until it is entered.
+//!
+//! Limits mark where the tables end, or physics; defaults are common practice, no single source, and always shown as
+//! assumed.
+
+use super::Field;
+use crate::error::Range;
+use crate::quantity::{Entry, Unit};
+use crate::standards::water_use::User;
+
+/// What a field accepts.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Spec {
+    /// Accepted range, ends included.
+    pub accepted: Range,
+    /// Bounds beyond which a value is unusual, in the unit of `accepted`.
+    pub usual: (f64, f64),
+    /// What stands in until a figure is entered: a fixed value, or worked out from others, or nothing.
+    pub default: Stand,
+}
+
+/// What stands in for an empty field.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Stand {
+    /// Nothing: the figure must be entered.
+    Nothing,
+    /// This value, shown as assumed.
+    Assumed(Entry),
+    /// A value that follows from other figures, shown as assumed.
+    Follows,
+    /// No value is needed.
+    Optional,
+}
+
+impl Spec {
+    /// A range in a unit, nothing unusual in it, and no value needed.
+    const fn of(min: f64, max: f64, unit: Unit) -> Self {
+        let usual = (f64::NEG_INFINITY, f64::INFINITY);
+        Self { accepted: Range { min, max, unit }, usual, default: Stand::Optional }
+    }
+    /// Unusual above a bound.
+    const fn usual_to(self, most: f64) -> Self {
+        Self { usual: (self.usual.0, most), ..self }
+    }
+    /// Unusual below a bound.
+    const fn usual_from(self, least: f64) -> Self {
+        Self { usual: (least, self.usual.1), ..self }
+    }
+    /// With what stands in.
+    const fn or(self, default: Stand) -> Self {
+        Self { default, ..self }
+    }
+    /// With an assumed value, in the unit of the range.
+    const fn assumed(self, value: f64) -> Self {
+        let unit = self.accepted.unit;
+        self.or(Stand::Assumed(Entry::new(value, unit)))
+    }
+}
+
+/// What a field accepts and what stands in for it.
+pub(super) fn spec(field: Field) -> Spec {
+    use Field as F;
+    match field {
+        F::PumpSetting
+        | F::StaticLevel
+        | F::Drawdown
+        | F::WellDepth
+        | F::MinimumSubmergence
+        | F::SurfaceRun
+        | F::Ambient
+        | F::Altitude => site(field),
+        F::Flow
+        | F::PumpingHours
+        | F::IrrigatedArea
+        | F::WaterDepth
+        | F::ApplicationEfficiency
+        | F::People
+        | F::BeefCattle
+        | F::DairyCows
+        | F::Horses
+        | F::PersonDaily
+        | F::BeefDaily
+        | F::DairyDaily
+        | F::HorseDaily => demand(field),
+        F::SpecificCapacity
+        | F::Transmissivity
+        | F::Storage
+        | F::BoreDiameter
+        | F::AquiferTime
+        | F::WellLoss
+        | F::TestedYield
+        | F::CasingInside
+        | F::ScreenTop
+        | F::WaterTemperature => well(field),
+        F::PumpEfficiency
+        | F::ShutOffHead
+        | F::CurveFrequency
+        | F::LeastFrequency
+        | F::MostFrequency
+        | F::NpshRequired
+        | F::NpshMargin
+        | F::MotorDiameter
+        | F::SleeveInside
+        | F::LeastFlow
+        | F::PumpMass => pump(field),
+        F::MotorPower
+        | F::NameplateAmps230
+        | F::NameplateAmps460
+        | F::ServiceFactor
+        | F::ServiceAmps230
+        | F::ServiceAmps460
+        | F::MotorPowerFactor
+        | F::MotorEfficiency => motor(field),
+        F::AllowedDrop | F::DeviceAmps | F::CableFixed | F::CableMetal | F::ExtraEquipment => lead(field),
+        _ => line(field),
+    }
+}
+
+fn site(field: Field) -> Spec {
+    match field {
+        Field::PumpSetting => Spec::of(0.0, 3000.0, Unit::Foot).or(Stand::Nothing),
+        Field::WellDepth => Spec::of(0.0, 5000.0, Unit::Foot),
+        Field::MinimumSubmergence => Spec::of(0.0, 200.0, Unit::Foot).usual_from(5.0).assumed(10.0),
+        Field::SurfaceRun => Spec::of(0.0, 3000.0, Unit::Foot).assumed(20.0),
+        Field::Ambient => {
+            Spec::of(-40.0, 60.0, Unit::DegreeCelsius).usual_from(-10.0).usual_to(40.0).assumed(40.0)
+        }
+        Field::Altitude => Spec::of(-430.0, 5000.0, Unit::Meter).usual_to(2000.0).assumed(1000.0),
+        _ => Spec::of(0.0, 3000.0, Unit::Foot),
+    }
+}
+
+fn demand(field: Field) -> Spec {
+    let daily = |user: User| {
+        let most = Spec::of(1.0, 500.0, Unit::GallonPerDay);
+        most.assumed(crate::quantity::in_gallons(user.daily()))
+    };
+    match field {
+        Field::Flow => Spec::of(0.5, 20_000.0, Unit::GallonPerMinute),
+        Field::PumpingHours => Spec::of(0.5, 24.0, Unit::Hour).usual_to(22.0).assumed(22.0),
+        Field::IrrigatedArea => Spec::of(0.01, 10_000.0, Unit::Acre),
+        Field::WaterDepth => Spec::of(0.01, 2.0, Unit::InchPerDay),
+        Field::ApplicationEfficiency => Spec::of(0.3, 1.0, Unit::One).usual_from(0.6).assumed(0.8),
+        Field::PersonDaily => daily(User::Person),
+        Field::BeefDaily => daily(User::Beef),
+        Field::DairyDaily => daily(User::Dairy),
+        Field::HorseDaily => daily(User::Horse),
+        _ => Spec::of(0.0, 100_000.0, Unit::One),
+    }
+}
+
+fn well(field: Field) -> Spec {
+    match field {
+        Field::SpecificCapacity => Spec::of(0.01, 1000.0, Unit::GallonPerMinutePerFoot).usual_from(0.5),
+        Field::Transmissivity => Spec::of(1.0, 5e6, Unit::GallonPerDayPerFoot),
+        Field::Storage => Spec::of(1e-6, 0.4, Unit::One),
+        Field::BoreDiameter => Spec::of(2.0, 60.0, Unit::Inch).assumed(8.0),
+        Field::AquiferTime => Spec::of(0.1, 100_000.0, Unit::Hour).usual_from(4.0).assumed(24.0),
+        Field::WellLoss => Spec::of(0.0, 10.0, Unit::FootPerSquareGallonPerMinute),
+        Field::TestedYield => Spec::of(0.1, 20_000.0, Unit::GallonPerMinute),
+        Field::CasingInside => Spec::of(2.0, 60.0, Unit::Inch),
+        Field::WaterTemperature => {
+            Spec::of(32.0, 140.0, Unit::DegreeFahrenheit).usual_to(86.0).assumed(60.0)
+        }
+        _ => Spec::of(0.0, 3000.0, Unit::Foot),
+    }
+}
+
+fn line(field: Field) -> Spec {
+    match field {
+        Field::SuctionLift => Spec::of(-100.0, 30.0, Unit::Foot).usual_to(20.0),
+        Field::DropInside | Field::SuctionInside | Field::SurfaceInside => {
+            Spec::of(0.25, 48.0, Unit::Inch).or(Stand::Follows)
+        }
+        // Less than 0.05 of the least inside diameter.
+        Field::DropRoughness | Field::SuctionRoughness | Field::SurfaceRoughness => {
+            Spec::of(0.0, 0.012, Unit::Inch).or(Stand::Follows)
+        }
+        Field::DropHazenWilliams | Field::SuctionHazenWilliams | Field::SurfaceHazenWilliams => {
+            Spec::of(60.0, 160.0, Unit::One).or(Stand::Follows)
+        }
+        Field::DropFittings | Field::SuctionFittings | Field::SurfaceFittings => {
+            Spec::of(0.0, 500.0, Unit::One).assumed(0.0)
+        }
+        Field::SuctionLength | Field::SurfaceLength => Spec::of(0.0, 50_000.0, Unit::Foot).assumed(0.0),
+        Field::Rise => Spec::of(-1000.0, 2000.0, Unit::Foot).assumed(0.0),
+        Field::Pressure => Spec::of(0.0, 300.0, Unit::PoundPerSquareInch).usual_to(80.0).assumed(50.0),
+        Field::PressureRating => Spec::of(20.0, 1500.0, Unit::PoundPerSquareInch).assumed(125.0),
+        Field::TankVolume => Spec::of(0.1, 20_000.0, Unit::Gallon),
+        Field::TankPrecharge | Field::CutIn => Spec::of(0.0, 300.0, Unit::PoundPerSquareInch).or(Stand::Follows),
+        _ => Spec::of(0.0, 3000.0, Unit::Foot),
+    }
+}
+
+fn pump(field: Field) -> Spec {
+    match field {
+        Field::PumpEfficiency => Spec::of(0.2, 0.9, Unit::One).usual_from(0.5).or(Stand::Follows),
+        Field::ShutOffHead => Spec::of(1.0, 9000.0, Unit::Foot),
+        Field::CurveFrequency => Spec::of(10.0, 120.0, Unit::Hertz).assumed(60.0),
+        Field::LeastFrequency => Spec::of(10.0, 120.0, Unit::Hertz).assumed(30.0),
+        Field::MostFrequency => Spec::of(10.0, 120.0, Unit::Hertz).usual_to(60.0).assumed(60.0),
+        Field::NpshRequired => Spec::of(0.0, 60.0, Unit::Foot),
+        Field::NpshMargin => Spec::of(0.0, 60.0, Unit::Foot).usual_from(3.0).assumed(3.0),
+        Field::MotorDiameter | Field::SleeveInside => Spec::of(1.0, 60.0, Unit::Inch),
+        Field::LeastFlow => Spec::of(0.0, 20_000.0, Unit::GallonPerMinute),
+        _ => Spec::of(0.0, 50_000.0, Unit::Pound),
+    }
+}
+
+fn motor(field: Field) -> Spec {
+    match field {
+        Field::MotorPower => Spec::of(0.5, 200.0, Unit::Horsepower).usual_to(20.0).or(Stand::Follows),
+        Field::ServiceFactor => Spec::of(1.0, 1.4, Unit::One).or(Stand::Follows),
+        Field::MotorPowerFactor | Field::MotorEfficiency => Spec::of(0.4, 0.98, Unit::One).or(Stand::Follows),
+        _ => Spec::of(0.5, 800.0, Unit::Ampere),
+    }
+}
+
+fn lead(field: Field) -> Spec {
+    match field {
+        Field::AllowedDrop => Spec::of(0.5, 15.0, Unit::Percent).usual_to(5.0).assumed(5.0),
+        Field::DeviceAmps => Spec::of(15.0, 2000.0, Unit::Ampere).or(Stand::Follows),
+        Field::CableFixed => Spec::of(0.0, 1000.0, Unit::DollarPerFoot).assumed(0.5),
+        Field::CableMetal => Spec::of(0.0, 1000.0, Unit::DollarPerPound).assumed(9.0),
+        _ => Spec::of(-1e6, 1e6, Unit::Dollar).assumed(900.0),
+    }
+}
