@@ -6,7 +6,7 @@ use crate::cable::lead::Conductor;
 use crate::cable::reactance::Build;
 use crate::evaluate::{Basis, Evaluation};
 use crate::finding::Severity;
-use crate::job::{Origin, Way};
+use crate::job::{Origin, Part, Way};
 use crate::quantity::{ElectricCurrent, Entry, Length, Money, Unit, UnitSystem, in_amperes, in_feet};
 use crate::standards::ampacity::Rating;
 use crate::standards::conductor::{Metal, Size};
@@ -30,6 +30,46 @@ pub enum Topic {
     PumpingLevel,
     /// Depth of water above the pump while it runs.
     Submergence,
+    /// The flow that is asked for, where it follows from land, people or stock.
+    Demand,
+    /// How far the water falls.
+    Drawdown,
+    /// The flow that draws the water down to the pump.
+    WellGives,
+    /// What the pump works against.
+    TotalHead,
+    /// Straight pipe of a part of the line.
+    Friction(Part),
+    /// Fittings of a part of the line.
+    Fittings(Part),
+    /// Pressure at the gauge, as head.
+    PressureHead,
+    /// What the water still carries past the gauge.
+    VelocityHead,
+    /// Net positive suction head available.
+    SuctionHead,
+    /// Pressure at the gauge against a shut valve.
+    DeadHead,
+    /// Speed of the water past the motor.
+    Cooling,
+    /// The flow that cools the motor.
+    CoolingFlow,
+    /// Water that the tank gives.
+    Tank,
+    /// Rise of the pressure when the flow stops at once.
+    Surge,
+    /// What hangs in the well.
+    Hanging,
+    /// Power at the pump's shaft.
+    ShaftPower,
+    /// Frequency at which the pump gives what is asked for.
+    PumpSpeed,
+    /// Frequency at which it just holds the pressure.
+    LowestSpeed,
+    /// The motor's load as a share of its rating.
+    MotorLoad,
+    /// What the motor draws at that load.
+    RunningCurrent(Way),
 }
 
 /// The working behind an answer.
@@ -237,6 +277,7 @@ pub fn working(evaluation: &Evaluation, topic: Topic, system: UnitSystem) -> Opt
         Topic::BreakEven(basis) => cost::break_even(evaluation, basis, sheet),
         Topic::PumpingLevel => water::pumping_level(evaluation, sheet),
         Topic::Submergence => water::submergence(evaluation, sheet),
+        _ => None,
     }
 }
 
