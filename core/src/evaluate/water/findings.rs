@@ -8,7 +8,6 @@ use crate::pump::curve::PumpCurve;
 use crate::pump::motor::{MotorKind, running_current};
 use crate::pump::operating_point::NoOperatingPoint;
 use crate::quantity::{Length, Power, VolumeRate, feet, gpm, hertz, volts};
-use crate::standards::pipe::Material;
 use crate::water::level::{off_bottom, short_of, submergence};
 use crate::water::line::usual_speed;
 
@@ -172,8 +171,7 @@ fn narrow_band(job: &Job, pump: &Pumping) -> Option<Finding> {
 fn fast_pipes(water: &Water) -> Vec<Finding> {
     let (Some(system), Some(head)) = (&water.system, &water.head) else { return Vec::new() };
     let fast = |(pipe, loss): (&super::Pipework, &crate::water::line::SectionLoss)| {
-        let material = pipe.size.map_or(Material::Steel, |size| size.series.material());
-        let (velocity, usual) = (loss.darcy_weisbach.velocity, usual_speed(material));
+        let (velocity, usual) = (loss.darcy_weisbach.velocity, usual_speed(pipe.material));
         let counts = pipe.section.pipe.length > feet(0.0);
         (counts && velocity > usual * (1.0 + SLACK)).then_some(Finding::PipeFast { part: pipe.part, velocity, usual })
     };
