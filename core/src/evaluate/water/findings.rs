@@ -54,13 +54,20 @@ pub(crate) fn findings(job: &Job, inputs: &Inputs, water: &Water) -> Vec<Finding
 /// What the pump, then the well, then its test give less than is asked for.
 fn demand_not_met(inputs: &Inputs, water: &Water) -> Vec<Finding> {
     let Some(asked) = water.demand.map(|demand| demand.flow.value) else { return Vec::new() };
-    let short = |gives: Option<VolumeRate>, by| {
+    let short = |asked: VolumeRate, gives: Option<VolumeRate>, by| {
         let gives = gives.filter(|gives| *gives < asked * (1.0 - SLACK))?;
         Some(Finding::DemandNotMet { asked, gives, by })
     };
     let pump = water.pump.as_ref().and_then(pump_gives);
     let tested = inputs.entered.get(Field::TestedYield, gpm);
-    let all = [short(pump, Supplier::Pump), short(water.well_gives, Supplier::Well), short(tested, Supplier::Test)];
+    // At full speed a pump draws all that the system lets through, be it more than is asked for.
+    let duty = water.pump.as_ref().and_then(|pump| pump.duty.ok());
+    let drawn = duty.map_or(asked, |duty| duty.flow.max(asked));
+    let all = [
+        short(asked, pump, Supplier::Pump),
+        short(drawn, water.well_gives, Supplier::Well),
+        short(drawn, tested, Supplier::Test),
+    ];
     all.into_iter().flatten().collect()
 }
 
