@@ -114,7 +114,8 @@ fn of_curve(water: &Water) -> Vec<Finding> {
     if let (Err(NoDuty::NoPoint(NoOperatingPoint::BeyondRunOut { .. })), Some(curve)) = (pump.duty, &pump.curve) {
         found.push(Finding::PumpBeyondCurve { most: run_out(pump, curve) });
     }
-    let far = pump.share_of_best.filter(|share| *share < NEAR_BEST.0 || *share > NEAR_BEST.1);
+    let (least, most) = (NEAR_BEST.0 * (1.0 - SLACK), NEAR_BEST.1 * (1.0 + SLACK));
+    let far = pump.share_of_best.filter(|share| *share < least || *share > most);
     found.extend(far.map(|share| Finding::FarFromBest { share }));
     found
 }
