@@ -1,5 +1,6 @@
 //! What is unwise or unsafe about the water and the pump. Only what was entered is judged.
 
+use super::beyond::beyond;
 use super::pump::{NoDuty, Pumping};
 use super::{Water, service_factor};
 use crate::finding::{Finding, Supplier};
@@ -23,19 +24,21 @@ const NEAR_BEST: (f64, f64) = (0.7, 1.2);
 const NAMEPLATE_TOLERANCE: f64 = 0.10;
 
 pub(crate) fn findings(job: &Job, inputs: &Inputs, water: &Water) -> Vec<Finding> {
-    let mut found: Vec<Finding> = Vec::new();
-    if water.outside {
-        found.push(Finding::BeyondFormulas);
-    }
-    found.extend(demand_not_met(inputs, water));
+    let mut found = demand_not_met(inputs, water);
     if let Some(setting) = inputs.entered.get(Field::PumpSetting, feet) {
         found.extend(little_water(inputs, water, setting));
         found.extend(near_bottom(water, setting));
-        let top = inputs.entered.get(Field::ScreenTop, feet).filter(|top| setting >= *top);
+        let top = inputs.entered.get(Field::ScreenTop, feet).filter(|top| submergence(setting, *top) >= feet(0.0));
         found.extend(top.map(|top| Finding::PumpInScreen { top }));
     }
     found.extend(below_bottom(water));
     found.extend(of_curve(water));
+    let of_pump = |finding: &Finding| {
+        matches!(finding, Finding::DemandNotMet { by: Supplier::Pump, .. } | Finding::PumpBeyondCurve { .. })
+    };
+    if beyond(&inputs.entered, water, found.iter().any(of_pump)) {
+        found.push(Finding::BeyondFormulas);
+    }
     found.extend(npsh_short(inputs, water));
     found.extend(
         water

@@ -158,7 +158,8 @@ fn pipework(choices: &Choices, entered: &Entered, part: Part, flow: VolumeRate) 
     let size = match (picked, typed) {
         (Some(size), _) => Some(size),
         (None, Some(_)) => None,
-        (None, None) => size_for(series, flow, feet_per_second(SIZED_FOR)).ok()?,
+        // A flow beyond every formula takes the largest size, and the head says that it is beyond.
+        (None, None) => size_for(series, flow, feet_per_second(SIZED_FOR)).unwrap_or_else(|_| series.sizes().last()),
     };
     let material = series.material();
     let surface = material.surface();
