@@ -67,10 +67,10 @@ pub struct WaySweep {
 }
 
 impl WaySweep {
-    /// The run that serves a depth, or `None` where no listed conductor does.
+    /// The run that serves a depth, or `None` where no listed conductor does, and above the shallowest depth.
     #[must_use]
     pub fn run_at(&self, depth: Length) -> Option<&DepthRun> {
-        self.runs.iter().find(|run| run.to >= depth)
+        self.runs.iter().find(|run| run.to >= depth).filter(|_| depth >= self.start())
     }
 
     /// Cost of a run at a depth.
@@ -208,12 +208,7 @@ pub(super) fn demands_of(
 }
 
 /// The runs of a motor's lead over a stretch of depths.
-pub(super) fn depth_runs(
-    demands: &Demands,
-    prices: &Prices,
-    motor: Power,
-    stretch: Stretch,
-) -> Option<Vec<DepthRun>> {
+pub(super) fn depth_runs(demands: &Demands, prices: &Prices, motor: Power, stretch: Stretch) -> Option<Vec<DepthRun>> {
     let Stretch { from, to: deepest, surface_run } = stretch;
     let mut depth = from;
     let mut found = Vec::new();

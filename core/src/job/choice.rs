@@ -78,9 +78,7 @@ impl Part {
     #[must_use]
     pub fn fields(self) -> [Field; 4] {
         match self {
-            Self::Drop => {
-                [Field::DropInside, Field::DropRoughness, Field::DropHazenWilliams, Field::DropFittings]
-            }
+            Self::Drop => [Field::DropInside, Field::DropRoughness, Field::DropHazenWilliams, Field::DropFittings],
             Self::Suction => {
                 [Field::SuctionInside, Field::SuctionRoughness, Field::SuctionHazenWilliams, Field::SuctionFittings]
             }

@@ -16,9 +16,7 @@ use crate::water::head::{SuctionHead, suction_head};
 use crate::water::properties::barometric_pressure;
 use crate::water::string::{HangingLoad, Hung, hanging_load};
 use crate::water::surge::{Shell, bulk_modulus, joukowsky, reflection_time, wave_speed};
-use crate::water::tank::{
-    Band, constant_pressure_precharge, most_starts, on_off_precharge, run_time, tank_drawdown,
-};
+use crate::water::tank::{Band, constant_pressure_precharge, most_starts, on_off_precharge, run_time, tank_drawdown};
 
 /// The pump against a shut valve at its highest speed.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -141,7 +139,8 @@ pub(super) fn band(entered: &Entered, control: Control) -> Option<(Known<Pressur
         Control::ConstantPressure => {
             constant_pressure_precharge(setpoint, PRECHARGE_SHARE).ok().map(|charge| charge.min(cut_in.value))
         }
-        Control::OnOff => on_off_precharge(cut_in.value).ok(),
+        // Below that cut-in the tank is filled with the air of the place.
+        Control::OnOff => Some(on_off_precharge(cut_in.value).unwrap_or(psi(0.0))),
     })?;
     Some((precharge, cut_in))
 }

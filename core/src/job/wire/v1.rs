@@ -256,8 +256,11 @@ fn choice_schemas() -> Vec<(&'static str, Value)> {
         ("well.drawdown_by", words(&["measured", "specific_capacity", "aquifer"])),
         ("line.friction", words(&["darcy_weisbach", "hazen_williams"])),
         ("pump.control", words(&["constant_pressure", "on_off"])),
-        ("pump.curve", json!({"type": "string", "maxLength": MOST_CURVE,
-            "description": "one point a line: flow in gpm, head in ft, efficiency in %, unless a first line names units"})),
+        (
+            "pump.curve",
+            json!({"type": "string", "maxLength": MOST_CURVE,
+            "description": "one point a line: flow in gpm, head in ft, efficiency in %, unless a first line names units"}),
+        ),
         ("prices.source", json!({"type": "string"})),
     ];
     for part in Part::ALL {
