@@ -169,9 +169,12 @@ pub(super) fn well_gives(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Wo
     };
     let result = sheet.step(GIVES, formula, flow(gives));
     let by_well = |finding: &Finding| matches!(finding, Finding::DemandNotMet { by: Supplier::Well, .. });
+    // A pump at full speed draws all that the system lets through, be it more than is asked for.
+    let duty = water.pump.as_ref().and_then(|pump| pump.duty.ok());
     let limit = water.demand.map(|demand| {
-        let asked = sheet.shown(flow(demand.flow.value));
-        Limit::unless(found(evaluation, by_well), LimitKind::AtLeast, result, asked)
+        let asked = demand.flow.value;
+        let drawn = sheet.shown(flow(duty.map_or(asked, |duty| duty.flow.max(asked))));
+        Limit::unless(found(evaluation, by_well), LimitKind::AtLeast, result, drawn)
     });
     Some(Working { limit, ..sheet.done(result, &[]) })
 }

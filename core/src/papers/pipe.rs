@@ -11,7 +11,7 @@ use crate::evaluate::{Evaluation, Pipework};
 use crate::finding::Finding;
 use crate::job::{Field, Inputs, Origin, Part};
 use crate::quantity::{Unit, Velocity, feet};
-use crate::standards::pipe::{Material, Series};
+use crate::standards::pipe::Series;
 use crate::water::friction::{Friction, Regime};
 use crate::water::line::{FrictionMethod, SectionLoss, usual_speed};
 
@@ -89,8 +89,7 @@ pub(super) fn friction(evaluation: &Evaluation, part: Part, mut sheet: Sheet) ->
         FrictionMethod::HazenWilliams => hazen,
     };
     let fast = found(evaluation, |finding| matches!(finding, Finding::PipeFast { part: fast, .. } if *fast == part));
-    let material = pipe.size.map_or(Material::Steel, |size| size.series.material());
-    let usual = sheet.shown(speed(usual_speed(material)));
+    let usual = sheet.shown(speed(usual_speed(pipe.material)));
     let has_length = pipe.section.pipe.length > feet(0.0);
     let limit = has_length.then(|| Limit::unless(fast, LimitKind::AtMost, velocity, usual));
     Some(Working { limit, ..sheet.done(result, &["practice"]) })

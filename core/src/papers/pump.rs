@@ -108,8 +108,9 @@ pub(super) fn speed(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Working
     let result = sheet.step(FREQUENCY, formula![RATIO, "·", OF_CURVE], frequency(needed));
     let most = sheet.take(&evaluation.inputs, MOST, Name::MostFrequency, Field::MostFrequency)?;
     let by_pump = |finding: &Finding| matches!(finding, Finding::DemandNotMet { by: Supplier::Pump, .. });
-    let faster = found(evaluation, by_pump).filter(|_| pump.duty.is_err());
-    let limit = Some(Limit::unless(faster, LimitKind::AtMost, result, most));
+    let holds = pump.duty.is_ok();
+    let severity = found(evaluation, by_pump).filter(|_| !holds);
+    let limit = Some(Limit { kind: LimitKind::AtMost, actual: result, limit: most, holds, severity });
     Some(Working { limit, ..sheet.done(result, &["pump-handbook", "fritsch-carlson-1980"]) })
 }
 
