@@ -152,9 +152,8 @@ fn a_formula_is_worked_as_it_is_read() {
     // √((−3)² + 4²) − 6/(−3) · 2 + 1
     assert!((numbers(&tree).unwrap().value - 10.0).abs() < 1e-12);
     // −2 · log 100 + ln(1) + 32^0.4 = −4 + 0 + 4
-    let of = |function: &'static str, value: f64| -> [Math; 4] {
-        [function.into(), "(".into(), number(value), ")".into()]
-    };
+    let of =
+        |function: &'static str, value: f64| -> [Math; 4] { [function.into(), "(".into(), number(value), ")".into()] };
     let mut functions = vec![number(-2.0), "·".into()];
     functions.extend(of("log", 100.0));
     functions.push("+".into());

@@ -93,20 +93,17 @@ fn judged(topic: Topic) -> Option<Judged> {
         Topic::Ampacity(_) => (AtLeast, |_, _| false),
         Topic::Drop(_) => (AtMost, |_, _| false),
         Topic::Submergence => (AtLeast, |finding, _| matches!(finding, Finding::PumpingLevelAtPump { .. })),
-        Topic::WellGives => {
-            (AtLeast, |finding, _| matches!(finding, Finding::DemandNotMet { by: Supplier::Well, .. }))
-        }
-        Topic::Friction(_) => (AtMost, |finding, topic| {
-            matches!(finding, Finding::PipeFast { part, .. } if topic == Topic::Friction(*part))
-        }),
+        Topic::WellGives => (AtLeast, |finding, _| matches!(finding, Finding::DemandNotMet { by: Supplier::Well, .. })),
+        Topic::Friction(_) => (
+            AtMost,
+            |finding, topic| matches!(finding, Finding::PipeFast { part, .. } if topic == Topic::Friction(*part)),
+        ),
         Topic::SuctionHead => (AtLeast, |finding, _| matches!(finding, Finding::NpshShort { .. })),
         Topic::DeadHead => (AtMost, |finding, _| matches!(finding, Finding::DeadheadOverRating { .. })),
         Topic::Cooling | Topic::CoolingFlow => {
             (AtLeast, |finding, _| matches!(finding, Finding::MotorCoolingLow { .. }))
         }
-        Topic::PumpSpeed => {
-            (AtMost, |finding, _| matches!(finding, Finding::DemandNotMet { by: Supplier::Pump, .. }))
-        }
+        Topic::PumpSpeed => (AtMost, |finding, _| matches!(finding, Finding::DemandNotMet { by: Supplier::Pump, .. })),
         Topic::LowestSpeed => (AtMost, |finding, _| matches!(finding, Finding::SpeedBandNarrow { .. })),
         Topic::MotorLoad => (AtMost, |finding, _| matches!(finding, Finding::MotorOverloaded { .. })),
         _ => return None,

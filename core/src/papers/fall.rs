@@ -3,7 +3,7 @@
 use super::conversion::Conversion;
 use super::demand::{FLOW, asked};
 use super::level::STATIC;
-use super::math::{Math, Symbol, formula};
+use super::math::{Math, Measured, Symbol, formula};
 use super::name::Name;
 use super::sheet::{DEPTH, Sheet, flow, length, plain};
 use super::working::{Limit, LimitKind, Working, found};
@@ -38,36 +38,32 @@ const EULER: Symbol = Symbol::plain("γ");
 const GIVES: Symbol = Symbol::of("Q", "w");
 
 pub(super) fn drawdown(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Working> {
-    fall(evaluation, &mut sheet)?;
-    let result = sheet.shown(length(evaluation.water.drawdown?));
+    let result = fall(evaluation, &mut sheet)?;
     Some(sheet.done(result, &[]))
 }
 
 /// Puts in what the law of the drawdown needs and works the drawdown out.
-pub(super) fn fall(evaluation: &Evaluation, sheet: &mut Sheet) -> Option<()> {
+pub(super) fn fall(evaluation: &Evaluation, sheet: &mut Sheet) -> Option<Measured> {
     let (inputs, result) = (&evaluation.inputs, length(evaluation.water.drawdown?));
-    match evaluation.water.law? {
-        Law::Fixed(_) => {
-            sheet.take(inputs, DRAWDOWN, Name::Drawdown, Field::Drawdown)?;
-        }
+    Some(match evaluation.water.law? {
+        Law::Fixed(_) => sheet.take(inputs, DRAWDOWN, Name::Drawdown, Field::Drawdown)?,
         Law::Measured { at, .. } => {
             let asked = asked(evaluation, sheet)?;
             sheet.take(inputs, MEASURED, Name::MeasuredDrawdown, Field::Drawdown)?;
             sheet.put(MEASURED_AT, Name::MeasuredAt, flow(at), asked.origin);
             let formula = formula![MEASURED, "·", Math::Fraction(formula![FLOW], formula![MEASURED_AT])];
-            sheet.step(DRAWDOWN, formula, result);
+            sheet.step(DRAWDOWN, formula, result)
         }
         Law::Capacity(_) => {
             asked(evaluation, sheet)?;
             sheet.take(inputs, CAPACITY, Name::SpecificCapacity, Field::SpecificCapacity)?;
-            sheet.step(DRAWDOWN, vec![Math::Fraction(formula![FLOW], formula![CAPACITY])], result);
+            sheet.step(DRAWDOWN, vec![Math::Fraction(formula![FLOW], formula![CAPACITY])], result)
         }
         Law::Aquifer { aquifer, loss } => {
             let flow = asked(evaluation, sheet)?.value;
-            by_aquifer(inputs, flow, aquifer, loss, sheet)?;
+            by_aquifer(inputs, flow, aquifer, loss, sheet)?
         }
-    }
-    Some(())
+    })
 }
 
 /// Theis, the short form beside it where it holds, and the loss of the well where it has one.
@@ -77,7 +73,7 @@ fn by_aquifer(
     aquifer: Aquifer,
     loss: WellLossCoefficient,
     sheet: &mut Sheet,
-) -> Option<()> {
+) -> Option<Measured> {
     let u = well_argument(inputs, aquifer, sheet)?;
     let has_loss = loss.value > 0.0;
     let daily = sheet.unit(Conversion::DailyFlow);
@@ -85,7 +81,7 @@ fn by_aquifer(
     let slope = || Math::Fraction(formula![FLOW, "·", daily], formula![4.0, "·", pi, "·", TRANSMISSIVITY]);
     let of_aquifer = theis_drawdown(flow, aquifer).ok()?;
     let symbol = if has_loss { OF_AQUIFER } else { DRAWDOWN };
-    sheet.step(symbol, formula![slope(), "·", FUNCTION], length(of_aquifer));
+    let mut result = sheet.step(symbol, formula![slope(), "·", FUNCTION], length(of_aquifer));
     if cooper_jacob_holds(u) {
         let inverse = Math::Fraction(formula![1.0], formula![ARGUMENT]);
         let short = cooper_jacob_drawdown(flow, aquifer).ok()?;
@@ -97,10 +93,10 @@ fn by_aquifer(
         sheet.take(inputs, LOSS, Name::WellLoss, Field::WellLoss)?;
         let through = in_loss(FLOW, sheet);
         sheet.step(OF_WELL, formula![LOSS, "·", Math::Power(through, 2.0)], length(of_well));
-        sheet.step(DRAWDOWN, formula![OF_AQUIFER, "+", OF_WELL], length(of_aquifer + of_well));
+        result = sheet.step(DRAWDOWN, formula![OF_AQUIFER, "+", OF_WELL], length(of_aquifer + of_well));
         sheet.cite(&["jacob-1947"]);
     }
-    Some(())
+    Some(result)
 }
 
 /// A flow, or a flow per length, in the units of the coefficient of the well's loss.
