@@ -166,7 +166,7 @@ mod tests {
     use super::*;
     use crate::platform::storage::demo_jobs;
     use wellwright_core::evaluate::evaluate;
-    use wellwright_core::job::{Part, Way};
+    use wellwright_core::job::{Field, Job, Part, Way};
     use wellwright_core::papers::{Topic, working};
     use wellwright_core::quantity::UnitSystem;
 
@@ -195,13 +195,15 @@ mod tests {
 
     #[test]
     fn a_formula_reads_on_one_line_and_as_markup() {
-        let answer = evaluate(&demo_jobs().remove(0));
-        let worked = working(&answer, Topic::PumpingLevel, UnitSystem::Us).unwrap();
+        let mut job = Job::default();
+        job.set(Field::StaticLevel, Some(Measured::new(430.0, Unit::Foot)));
+        job.set(Field::Drawdown, Some(Measured::new(42.0, Unit::Foot)));
+        let worked = working(&evaluate(&job), Topic::PumpingLevel, UnitSystem::Us).unwrap();
         let step = worked.steps.last().unwrap();
-        let filled = line(step.symbol, &step.filled, Some(step.result));
-        assert_eq!(filled, "h = 430 + 41.66667 = 471.6667\u{a0}ft");
+        assert_eq!(line(step.symbol, &step.filled, Some(step.result)), "h = 430 + 42 = 472\u{a0}ft");
         let text = markup(step.symbol, &step.formula);
         assert!(text.starts_with(r#"<math><mi>h</mi><mo>=</mo><mrow><msub>"#), "{text}");
+        let answer = evaluate(&demo_jobs().remove(0));
         let topics = [Topic::Drop(Way::V480), Topic::Friction(Part::Drop), Topic::Tank, Topic::LowestSpeed];
         let steps = topics.into_iter().filter_map(|topic| working(&answer, topic, UnitSystem::Us));
         for step in &steps.flat_map(|working| working.steps).collect::<Vec<_>>() {

@@ -2,10 +2,9 @@
 
 mod names;
 mod titles;
+mod units;
 
 use super::Text;
-use names::name_of;
-use titles::{english, spanish};
 use wellwright_core::job::Origin;
 use wellwright_core::papers::{Caveat, Name, Topic};
 
@@ -35,14 +34,14 @@ pub struct Working {
 pub const ENGLISH: Working = Working {
     open: |what| format!("Calculation: {what}"),
     word: "Calculation",
-    title: english,
+    title: titles::ENGLISH.of,
     formula: "Formula, then your values",
     values: "Values put in",
     sources: "Source",
     at_least: |actual, limit| format!("{actual}, at least {limit} needed."),
     at_most: |actual, limit| format!("{actual}, at most {limit} allowed."),
     entered: "Tables entered with",
-    name: |name| name_of(name)[0],
+    name: names::ENGLISH.of,
     origin: |origin| match origin {
         Origin::Typed => "typed",
         Origin::Assumed => "assumed",
@@ -70,14 +69,14 @@ pub const ENGLISH: Working = Working {
 pub const SPANISH: Working = Working {
     open: |what| format!("Cálculo: {what}"),
     word: "Cálculo",
-    title: spanish,
+    title: titles::SPANISH.of,
     formula: "Fórmula, luego sus valores",
     values: "Valores usados",
     sources: "Fuente",
     at_least: |actual, limit| format!("{actual}, se requiere al menos {limit}."),
     at_most: |actual, limit| format!("{actual}, se permite a lo más {limit}."),
     entered: "Con esto se leyeron las tablas",
-    name: |name| name_of(name)[1],
+    name: names::SPANISH.of,
     origin: |origin| match origin {
         Origin::Typed => "escrito",
         Origin::Assumed => "supuesto",

@@ -1,12 +1,17 @@
-//! Titles of the workings, in English and Spanish.
+//! Titles of the workings.
 
 use super::Text;
 use wellwright_core::job::{Part, Way};
 use wellwright_core::papers::Topic;
 
+/// Titles.
+pub struct Titles {
+    pub of: fn(Topic) -> String,
+}
+
 /// US English.
-pub fn english(topic: Topic) -> String {
-    match topic {
+pub const ENGLISH: Titles = Titles {
+    of: |topic| match topic {
         Topic::MotorCurrent(way) => format!("Current that sizes the {} lead", volts(way)),
         Topic::Ampacity(way) => format!("Ampacity of the {} lead", volts(way)),
         Topic::Drop(way) => format!("Drop in the {} lead", volts(way)),
@@ -19,8 +24,12 @@ pub fn english(topic: Topic) -> String {
         Topic::Drawdown => "Drawdown".to_owned(),
         Topic::WellGives => "What the well gives".to_owned(),
         Topic::TotalHead => "Total dynamic head".to_owned(),
-        Topic::Friction(part) => format!("Friction in the {}", pipe(part)[0]),
-        Topic::Fittings(part) => format!("Fittings of the {}", pipe(part)[0]),
+        Topic::Friction(Part::Drop) => "Friction in the drop pipe".to_owned(),
+        Topic::Friction(Part::Suction) => "Friction in the suction pipe".to_owned(),
+        Topic::Friction(Part::Surface) => "Friction in the surface pipe".to_owned(),
+        Topic::Fittings(Part::Drop) => "Fittings of the drop pipe".to_owned(),
+        Topic::Fittings(Part::Suction) => "Fittings of the suction pipe".to_owned(),
+        Topic::Fittings(Part::Surface) => "Fittings of the surface pipe".to_owned(),
         Topic::PressureHead => "Pressure at the gauge, as head".to_owned(),
         Topic::VelocityHead => "Velocity head".to_owned(),
         Topic::SuctionHead => "Net positive suction head (NPSH)".to_owned(),
@@ -35,12 +44,12 @@ pub fn english(topic: Topic) -> String {
         Topic::LowestSpeed => "Lowest useful speed".to_owned(),
         Topic::MotorLoad => "Load of the motor".to_owned(),
         Topic::RunningCurrent(way) => format!("Running current, {}", volts(way)),
-    }
-}
+    },
+};
 
 /// Spanish.
-pub fn spanish(topic: Topic) -> String {
-    match topic {
+pub const SPANISH: Titles = Titles {
+    of: |topic| match topic {
         Topic::MotorCurrent(way) => format!("Corriente que define el cable de {}", volts(way)),
         Topic::Ampacity(way) => format!("Ampacidad del cable de {}", volts(way)),
         Topic::Drop(way) => format!("Caída en el cable de {}", volts(way)),
@@ -53,8 +62,12 @@ pub fn spanish(topic: Topic) -> String {
         Topic::Drawdown => "Abatimiento".to_owned(),
         Topic::WellGives => "Lo que da el pozo".to_owned(),
         Topic::TotalHead => "Carga dinámica total".to_owned(),
-        Topic::Friction(part) => format!("Fricción en la {}", pipe(part)[1]),
-        Topic::Fittings(part) => format!("Conexiones de la {}", pipe(part)[1]),
+        Topic::Friction(Part::Drop) => "Fricción en la tubería de columna".to_owned(),
+        Topic::Friction(Part::Suction) => "Fricción en la tubería de succión".to_owned(),
+        Topic::Friction(Part::Surface) => "Fricción en la tubería en superficie".to_owned(),
+        Topic::Fittings(Part::Drop) => "Conexiones de la tubería de columna".to_owned(),
+        Topic::Fittings(Part::Suction) => "Conexiones de la tubería de succión".to_owned(),
+        Topic::Fittings(Part::Surface) => "Conexiones de la tubería en superficie".to_owned(),
         Topic::PressureHead => "Presión en el manómetro, como carga".to_owned(),
         Topic::VelocityHead => "Carga de velocidad".to_owned(),
         Topic::SuctionHead => "Carga neta positiva de succión (NPSH)".to_owned(),
@@ -69,21 +82,12 @@ pub fn spanish(topic: Topic) -> String {
         Topic::LowestSpeed => "Velocidad mínima útil".to_owned(),
         Topic::MotorLoad => "Carga del motor".to_owned(),
         Topic::RunningCurrent(way) => format!("Corriente en marcha, {}", volts(way)),
-    }
-}
+    },
+};
 
 fn volts(way: Way) -> Text {
     match way {
         Way::V240 => "240\u{a0}V",
         Way::V480 => "480\u{a0}V",
-    }
-}
-
-/// The pipe of a part of the line.
-fn pipe(part: Part) -> [Text; 2] {
-    match part {
-        Part::Drop => ["drop pipe", "tubería de columna"],
-        Part::Suction => ["suction pipe", "tubería de succión"],
-        Part::Surface => ["surface pipe", "tubería en superficie"],
     }
 }
