@@ -94,8 +94,8 @@ fn Choices() -> impl IntoView {
             <ChoiceField
                 label=words.fields.metal_label
                 id="gallery.metal"
-                options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.fields.metal)(metal))).to_vec()
-                assumed=Metal::Copper
+                options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.fields.metal)(metal).to_owned())).to_vec()
+                assumed=Some(Metal::Copper)
                 value=metal.into()
                 on_choose=Callback::new(move |chosen| metal.set(chosen))
             />

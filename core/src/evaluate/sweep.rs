@@ -208,12 +208,7 @@ pub(super) fn demands_of(
 }
 
 /// The runs of a motor's lead over a stretch of depths.
-pub(super) fn depth_runs(
-    demands: &Demands,
-    prices: &Prices,
-    motor: Power,
-    stretch: Stretch,
-) -> Option<Vec<DepthRun>> {
+pub(super) fn depth_runs(demands: &Demands, prices: &Prices, motor: Power, stretch: Stretch) -> Option<Vec<DepthRun>> {
     let Stretch { from, to: deepest, surface_run } = stretch;
     let mut depth = from;
     let mut found = Vec::new();

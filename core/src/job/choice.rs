@@ -78,9 +78,7 @@ impl Part {
     #[must_use]
     pub fn fields(self) -> [Field; 4] {
         match self {
-            Self::Drop => {
-                [Field::DropInside, Field::DropRoughness, Field::DropHazenWilliams, Field::DropFittings]
-            }
+            Self::Drop => [Field::DropInside, Field::DropRoughness, Field::DropHazenWilliams, Field::DropFittings],
             Self::Suction => {
                 [Field::SuctionInside, Field::SuctionRoughness, Field::SuctionHazenWilliams, Field::SuctionFittings]
             }
@@ -101,7 +99,8 @@ impl Part {
     }
 
     /// The series that is assumed.
-    fn assumed(self) -> Series {
+    #[must_use]
+    pub fn assumed(self) -> Series {
         match self {
             Self::Drop | Self::Suction => Series::SteelSchedule40,
             Self::Surface => Series::PvcSchedule40,

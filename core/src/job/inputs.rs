@@ -70,9 +70,8 @@ impl Inputs {
         let percent = |percent: f64| percent / 100.0;
         let motor_power = rated_power(&entered, shaft);
         let nameplates = Way::ALL.map(|way| entered.take(way.nameplate_field(), amperes));
-        let assumed = motor_power
-            .clone()
-            .map(|power| assumed_efficiency_and_power_factor(job.choices.motor_kind(), power.value));
+        let assumed =
+            motor_power.clone().map(|power| assumed_efficiency_and_power_factor(job.choices.motor_kind(), power.value));
         let or_assumed = |field, pick: fn((f64, f64)) -> f64| match entered.take(field, |share| share) {
             Ok(Some(known)) => Ok(known),
             Ok(None) => assumed.clone().map(|pair| Known::assumed(pick(pair))),

@@ -12,7 +12,7 @@ pub mod wire;
 pub use choice::{Choices, Control, DemandBy, DepthOf, DrawdownBy, Part, PipePick, Sets};
 pub use entered::{Checked, Entered, Known, Maybe, Origin};
 pub use field::Field;
-pub use inputs::{Inputs, MotorCurrent};
 pub(crate) use inputs::provisional;
+pub use inputs::{Inputs, MotorCurrent};
 pub use model::{Job, Way};
 pub use spec::{Spec, Stand};

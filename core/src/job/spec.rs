@@ -122,9 +122,7 @@ fn site(field: Field) -> Spec {
         Field::WellDepth => Spec::of(0.0, 5000.0, Unit::Foot),
         Field::MinimumSubmergence => Spec::of(0.0, 200.0, Unit::Foot).usual_from(5.0).assumed(10.0),
         Field::SurfaceRun => Spec::of(0.0, 3000.0, Unit::Foot).assumed(20.0),
-        Field::Ambient => {
-            Spec::of(-40.0, 60.0, Unit::DegreeCelsius).usual_from(-10.0).usual_to(40.0).assumed(40.0)
-        }
+        Field::Ambient => Spec::of(-40.0, 60.0, Unit::DegreeCelsius).usual_from(-10.0).usual_to(40.0).assumed(40.0),
         Field::Altitude => Spec::of(-430.0, 5000.0, Unit::Meter).usual_to(2000.0).assumed(1000.0),
         _ => Spec::of(0.0, 3000.0, Unit::Foot),
     }
@@ -159,9 +157,7 @@ fn well(field: Field) -> Spec {
         Field::WellLoss => Spec::of(0.0, 10.0, Unit::FootPerSquareGallonPerMinute),
         Field::TestedYield => Spec::of(0.1, 20_000.0, Unit::GallonPerMinute),
         Field::CasingInside => Spec::of(2.0, 60.0, Unit::Inch),
-        Field::WaterTemperature => {
-            Spec::of(32.0, 140.0, Unit::DegreeFahrenheit).usual_to(86.0).assumed(60.0)
-        }
+        Field::WaterTemperature => Spec::of(32.0, 140.0, Unit::DegreeFahrenheit).usual_to(86.0).assumed(60.0),
         _ => Spec::of(0.0, 3000.0, Unit::Foot),
     }
 }

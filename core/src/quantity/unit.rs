@@ -100,6 +100,9 @@ macro_rules! units {
         pub enum Unit { $($(#[$doc])* #[serde(rename = $name)] $unit,)* }
 
         impl Unit {
+            /// Every unit.
+            pub const ALL: [Self; [$($name),*].len()] = [$(Self::$unit),*];
+
             /// The kind of quantity that the unit measures.
             #[must_use]
             pub fn kind(self) -> Kind {
@@ -321,8 +324,11 @@ mod tests {
             // 0.003785411784 m³ in a day for each 0.3048 m.
             (Entry::new(304.8, Unit::GallonPerDayPerFoot), Unit::SquareMeterPerDay, 3.785_411_784),
             // 0.3048 m for the square of 0.003785411784/60 m³/s.
-            (Entry::new(1.0, Unit::FootPerSquareGallonPerMinute), Unit::SecondSquaredPerMeterToTheFifth,
-                0.3048 * 3600.0 / (0.003_785_411_784 * 0.003_785_411_784)),
+            (
+                Entry::new(1.0, Unit::FootPerSquareGallonPerMinute),
+                Unit::SecondSquaredPerMeterToTheFifth,
+                0.3048 * 3600.0 / (0.003_785_411_784 * 0.003_785_411_784),
+            ),
             // A pound-force over a square inch: 0.45359237 · 9.80665/0.0254² Pa.
             (Entry::new(1.0, Unit::PoundPerSquareInch), Unit::Kilopascal, 6.894_757_293_168_361),
             (Entry::new(1.0, Unit::Bar), Unit::Kilopascal, 100.0),

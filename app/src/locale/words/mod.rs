@@ -3,8 +3,10 @@
 pub mod answer;
 pub mod cautions;
 pub mod fields;
+pub mod flow;
 pub mod frame;
 pub mod gallery;
+mod labels;
 pub mod list;
 pub mod picture;
 pub mod say;
@@ -26,6 +28,8 @@ pub struct Words {
     pub answer: answer::Answer,
     /// The well and the curve.
     pub picture: picture::Picture,
+    /// The water and the pump: choices, answers, what they say.
+    pub flow: flow::Flow,
     /// Tables of the pages.
     pub tables: tables::Tables,
     /// Cautions beside the steps.
@@ -45,6 +49,7 @@ pub static ENGLISH: Words = Words {
     fields: fields::ENGLISH,
     answer: answer::ENGLISH,
     picture: picture::ENGLISH,
+    flow: flow::ENGLISH,
     tables: tables::ENGLISH,
     cautions: cautions::ENGLISH,
     say: say::ENGLISH,
@@ -59,6 +64,7 @@ pub static SPANISH: Words = Words {
     fields: fields::SPANISH,
     answer: answer::SPANISH,
     picture: picture::SPANISH,
+    flow: flow::SPANISH,
     tables: tables::SPANISH,
     cautions: cautions::SPANISH,
     say: say::SPANISH,

@@ -6,14 +6,18 @@ mod bar;
 mod cable;
 mod chapter;
 mod cost;
+mod curve;
+mod figures;
 mod findings;
 mod grids;
 mod headline;
 mod nudge;
 mod papers;
+mod pipe;
 mod power;
 mod pump;
 mod startup;
+mod supply;
 mod water;
 
 use crate::locale::words;
@@ -32,6 +36,7 @@ use findings::Findings;
 use leptos::html;
 use leptos::prelude::*;
 use nudge::Nudge;
+use supply::Supply;
 use wellwright_core::evaluate::Basis;
 use wellwright_core::job::{Choices, Field};
 use wellwright_core::papers::{Topic, working};
@@ -212,6 +217,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
             </Show>
             <section class="sheet" aria-label=words.answer.label>
                 <StorageNotice />
+                <Supply desk=desk id=id here=here />
                 <Answers desk=desk id=id />
                 <div class="picture">
                     <Picture desk=desk />

@@ -5,12 +5,12 @@ mod water;
 
 use super::{Basis, BreakEven, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
 use crate::error::InputError;
-use findings::finding;
 use crate::job::Way;
 use crate::quantity::{
     ElectricCurrent, ElectricPotential, Entry, Length, Mass, Money, Power, Unit, in_amperes, in_feet, in_horsepower,
     in_pounds, in_pounds_per_foot, in_volts, in_watts,
 };
+use findings::finding;
 use serde_json::{Value, json};
 
 /// The evaluation of one job as JSON.

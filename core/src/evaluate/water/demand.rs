@@ -1,9 +1,7 @@
 //! What is asked for: as a flow, for land, or for people and stock.
 
 use crate::job::{Choices, DemandBy, DepthOf, Entered, Field, Known, Origin};
-use crate::quantity::{
-    Area, Length, Volume, VolumeRate, acres, gallons, gpm, hours, inches, liters_per_second,
-};
+use crate::quantity::{Area, Length, Volume, VolumeRate, acres, gallons, gpm, hours, inches, liters_per_second};
 use crate::standards::water_use::User;
 use crate::water::demand::{Depth, flow_for, household_volume, irrigation_volume, weekly_volume};
 
@@ -46,10 +44,13 @@ pub(super) fn demand(choices: &Choices, entered: &Entered) -> Option<Demand> {
 fn land_of(choices: &Choices, entered: &Entered) -> Option<(Area, Depth)> {
     let area = entered.get(Field::IrrigatedArea, acres)?;
     let depth: Length = entered.get(Field::WaterDepth, inches)?;
-    Some((area, match choices.depth_of() {
-        DepthOf::Gross => Depth::Gross(depth),
-        DepthOf::Net => Depth::Net { depth, efficiency: entered.get(Field::ApplicationEfficiency, |share| share)? },
-    }))
+    Some((
+        area,
+        match choices.depth_of() {
+            DepthOf::Gross => Depth::Gross(depth),
+            DepthOf::Net => Depth::Net { depth, efficiency: entered.get(Field::ApplicationEfficiency, |share| share)? },
+        },
+    ))
 }
 
 fn land(choices: &Choices, entered: &Entered) -> Option<Volume> {

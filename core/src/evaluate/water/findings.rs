@@ -38,10 +38,12 @@ pub(crate) fn findings(job: &Job, inputs: &Inputs, water: &Water) -> Vec<Finding
     found.extend(below_bottom(water));
     found.extend(of_curve(water));
     found.extend(npsh_short(inputs, water));
-    found.extend(water.dead_head.filter(|dead| dead.over).map(|dead| Finding::DeadheadOverRating {
-        gauge: dead.gauge,
-        rating: dead.rating.value,
-    }));
+    found.extend(
+        water
+            .dead_head
+            .filter(|dead| dead.over)
+            .map(|dead| Finding::DeadheadOverRating { gauge: dead.gauge, rating: dead.rating.value }),
+    );
     found.extend(cooling_low(water));
     found.extend(overloaded(job, inputs, water));
     found.extend(water.pump.as_ref().and_then(|pump| narrow_band(job, pump)));
@@ -100,9 +102,7 @@ fn of_curve(water: &Water) -> Vec<Finding> {
     let mut found = match &water.curve {
         None => Vec::new(),
         Some(Err(_)) => vec![Finding::CurveUnusable],
-        Some(Ok(read)) => {
-            read.curve.warnings().into_iter().map(|warning| Finding::CurveOdd { warning }).collect()
-        }
+        Some(Ok(read)) => read.curve.warnings().into_iter().map(|warning| Finding::CurveOdd { warning }).collect(),
     };
     let Some(pump) = &water.pump else { return found };
     if let (Err(NoDuty::NoPoint(NoOperatingPoint::BeyondRunOut { .. })), Some(curve)) = (pump.duty, &pump.curve) {
@@ -190,6 +190,9 @@ fn nameplate_disagrees(inputs: &Inputs, way: Way) -> Option<Finding> {
     let power = inputs.motor_power.as_ref().ok()?.value;
     let expected = running_current(power, volts(way.rated_volts()), efficiency.value, power_factor.value).ok()?;
     let differs = (nameplate.value / expected).value - 1.0;
-    (differs.abs() > NAMEPLATE_TOLERANCE + SLACK)
-        .then_some(Finding::NameplateDisagrees { way, expected, nameplate: nameplate.value })
+    (differs.abs() > NAMEPLATE_TOLERANCE + SLACK).then_some(Finding::NameplateDisagrees {
+        way,
+        expected,
+        nameplate: nameplate.value,
+    })
 }

@@ -18,9 +18,7 @@ pub(super) use findings::findings;
 
 use crate::job::{Entered, Field, Inputs, Job, Part};
 use crate::pump::motor::MotorKind;
-use crate::quantity::{
-    Entry, Length, Power, Unit, VolumeRate, fahrenheit, feet, in_inches, in_psi,
-};
+use crate::quantity::{Entry, Length, Power, Unit, VolumeRate, fahrenheit, feet, in_inches, in_psi};
 use crate::water::head::{SuctionHead, TotalHead};
 use crate::water::level::{pumping_level, submergence};
 use crate::water::properties;
@@ -150,14 +148,7 @@ fn in_the_line(water: &mut Water, job: &Job, entered: &Entered, flow: VolumeRate
 fn waits_for(job: &Job, entered: &Entered, demand: bool) -> Vec<Field> {
     use Field as F;
     let of_demand = [F::Flow, F::IrrigatedArea, F::WaterDepth, F::People];
-    let needed = [
-        F::StaticLevel,
-        F::Drawdown,
-        F::SpecificCapacity,
-        F::Transmissivity,
-        F::Storage,
-        F::SuctionLift,
-    ];
+    let needed = [F::StaticLevel, F::Drawdown, F::SpecificCapacity, F::Transmissivity, F::Storage, F::SuctionLift];
     let open = |field: &Field| field.counts(job) && matches!(entered.take(*field, |_| ()), Ok(None));
     let demands = of_demand.iter().filter(|_| !demand);
     demands.chain(&needed).copied().filter(open).collect()

@@ -8,7 +8,7 @@ use crate::pump::curve::{CurveError, PumpCurve};
 use crate::pump::operating_point::{
     NoOperatingPoint, OperatingPoint, lowest_speed, operating_point, share_of_best, speed_for,
 };
-use crate::pump::paste::{ColumnUnit, Column, PasteError, read};
+use crate::pump::paste::{Column, ColumnUnit, PasteError, read};
 use crate::pump::power::{assumed_efficiency, largest_shaft_power, shaft_power, shaft_power_of, water_power};
 use crate::quantity::{Frequency, Length, Power, VolumeRate, feet, hertz};
 use crate::water::head::pressure_head;
@@ -152,9 +152,8 @@ pub(super) fn pumping(
     let lowest = shut_off.and_then(|known| at.lowest(known.value));
     let best = curve.and_then(PumpCurve::best_efficiency).map(|best| best.0);
     let share = |duty: Duty| share_of_best(duty.flow, duty.ratio?, best?).ok();
-    let largest = curve.and_then(|curve| {
-        largest_shaft_power(curve, at.ratio().ok()?, system.liquid.density).ok().flatten()
-    });
+    let largest =
+        curve.and_then(|curve| largest_shaft_power(curve, at.ratio().ok()?, system.liquid.density).ok().flatten());
     let share_of_best = duty.ok().and_then(share);
     Some(Pumping { curve: curve.cloned(), curve_frequency, band, duty, most, shut_off, lowest, share_of_best, largest })
 }
@@ -181,7 +180,8 @@ impl At<'_> {
 
     /// Without a curve: the power by an efficiency that is entered or assumed.
     fn estimated(&self, entered: &Entered) -> Option<Result<Duty, NoDuty>> {
-        let efficiency = entered.or_else(Field::PumpEfficiency, |share| share, || assumed_efficiency(self.flow).ok())?;
+        let efficiency =
+            entered.or_else(Field::PumpEfficiency, |share| share, || assumed_efficiency(self.flow).ok())?;
         let head = self.system.head(self.flow).ok()?.total();
         Some(self.duty(self.flow, head, None, efficiency).map_err(|outside| NoDuty::NoPoint(outside.into())))
     }
@@ -203,8 +203,7 @@ impl At<'_> {
     fn at_full_speed(&self, curve: &PumpCurve, entered: &Entered) -> Result<Duty, NoDuty> {
         let point = self.full_point(curve).map_err(NoDuty::NoPoint)?;
         let ratio = self.ratio().map_err(|outside| NoDuty::NoPoint(outside.into()))?;
-        self.on_curve(curve, entered, point.flow, point.head, ratio)
-            .map_err(|outside| NoDuty::NoPoint(outside.into()))
+        self.on_curve(curve, entered, point.flow, point.head, ratio).map_err(|outside| NoDuty::NoPoint(outside.into()))
     }
 
     fn on_curve(

@@ -16,9 +16,7 @@ use crate::water::head::{SuctionHead, suction_head};
 use crate::water::properties::barometric_pressure;
 use crate::water::string::{HangingLoad, Hung, hanging_load};
 use crate::water::surge::{Shell, bulk_modulus, joukowsky, reflection_time, wave_speed};
-use crate::water::tank::{
-    Band, constant_pressure_precharge, most_starts, on_off_precharge, run_time, tank_drawdown,
-};
+use crate::water::tank::{Band, constant_pressure_precharge, most_starts, on_off_precharge, run_time, tank_drawdown};
 
 /// The pump against a shut valve at its highest speed.
 #[derive(Debug, Clone, Copy, PartialEq)]

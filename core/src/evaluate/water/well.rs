@@ -7,8 +7,8 @@ use crate::quantity::{
     gallons_per_day_per_foot, gallons_per_minute_per_foot, hours, inches,
 };
 use crate::water::well::{
-    Aquifer, drawdown_by_capacity, drawdown_in_proportion, flow_for_aquifer_drawdown, flow_for_drawdown, theis_drawdown,
-    well_loss,
+    Aquifer, drawdown_by_capacity, drawdown_in_proportion, flow_for_aquifer_drawdown, flow_for_drawdown,
+    theis_drawdown, well_loss,
 };
 
 /// How far the water falls at a flow.
