@@ -10,10 +10,10 @@ use wellwright_core::quantity::Unit;
 /// What was read: how many points, and what each column holds.
 #[must_use]
 pub fn curve_read_text(read: &CurveRead) -> String {
-    let words = &words().flow;
+    let words = &words().curve;
     let column = |column: &Column| (words.column)(column.unit.quantity(), column_unit(column.unit), column.told);
     let columns: Vec<String> = read.columns.iter().map(column).collect();
-    (words.curve_points)(read.curve.points().len(), &columns.join(", "))
+    (words.read)(read.curve.points().len(), &columns.join(", "))
 }
 
 fn column_unit(unit: ColumnUnit) -> &'static str {
@@ -39,32 +39,32 @@ pub fn curve_problem_text(problem: &CurveProblem) -> String {
 }
 
 fn paste(error: &PasteError) -> String {
-    let words = &words().flow;
+    let words = &words().curve;
     let why = match &error.fault {
-        PasteFault::NoPoints => words.curve_no_points.to_owned(),
-        PasteFault::TooManyPoints => (words.curve_too_many)(MOST_POINTS),
-        PasteFault::Cells { given, wanted } => (words.curve_cells)(*given, *wanted),
-        PasteFault::NotANumber { cell } => (words.curve_not_number)(cell),
-        PasteFault::Ambiguous { cell } => (words.curve_two_ways)(cell),
-        PasteFault::Unit { cell } => (words.curve_unit)(cell),
-        _ => words.curve_columns.to_owned(),
+        PasteFault::NoPoints => words.no_points.to_owned(),
+        PasteFault::TooManyPoints => (words.too_many)(MOST_POINTS),
+        PasteFault::Cells { given, wanted } => (words.cells)(*given, *wanted),
+        PasteFault::NotANumber { cell } => (words.not_number)(cell),
+        PasteFault::Ambiguous { cell } => (words.two_ways)(cell),
+        PasteFault::Unit { cell } => (words.unit)(cell),
+        _ => words.columns.to_owned(),
     };
-    (words.curve_at)(error.line, error.column, &why)
+    (words.at)(error.line, error.column, &why)
 }
 
 fn points(error: &CurveError) -> String {
-    let words = &words().flow;
-    let at = |point: usize, why| (words.curve_point)(point + 1, why);
+    let words = &words().curve;
+    let at = |point: usize, why| (words.point)(point + 1, why);
     match error {
-        CurveError::TooFew { given } => (words.curve_few)(*given),
-        CurveError::Figure { point, .. } => at(*point, words.curve_figure),
-        CurveError::FlowNotRising { point, .. } => at(*point, words.curve_flow_not_rising),
-        CurveError::HeadNeverFalls { .. } => words.curve_never_falls.to_owned(),
-        CurveError::Gap { point, .. } => at(*point, words.curve_gap),
+        CurveError::TooFew { given } => (words.few)(*given),
+        CurveError::Figure { point, .. } => at(*point, words.figure),
+        CurveError::FlowNotRising { point, .. } => at(*point, words.flow_not_rising),
+        CurveError::HeadNeverFalls { .. } => words.never_falls.to_owned(),
+        CurveError::Gap { point, .. } => at(*point, words.gap),
         CurveError::EfficiencyAgainstHead { point, .. } | CurveError::EfficiencyFlat { point } => {
-            at(*point, words.curve_efficiency)
+            at(*point, words.efficiency)
         }
-        CurveError::PowerShort { point, .. } => at(*point, words.curve_power_short),
-        _ => words.curve_unusable.to_owned(),
+        CurveError::PowerShort { point, .. } => at(*point, words.power_short),
+        _ => super::words().found.curve_unusable.to_owned(),
     }
 }

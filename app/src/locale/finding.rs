@@ -23,7 +23,7 @@ pub fn finding_text(finding: &Finding, system: UnitSystem) -> String {
 }
 
 fn of_levels(finding: &Finding, system: UnitSystem) -> Option<String> {
-    let (say, words) = (&words().say, &words().flow);
+    let (say, words) = (&words().say, &words().found);
     let stop = finding.severity() == Severity::Stop;
     Some(match finding {
         Finding::PumpingLevelAtPump { submergence, .. } if stop => {
@@ -47,7 +47,7 @@ fn of_levels(finding: &Finding, system: UnitSystem) -> Option<String> {
 }
 
 fn of_pump(finding: &Finding, system: UnitSystem) -> String {
-    let (words, way_short) = (&words().flow, words().answer.way_short);
+    let (words, way_short) = (&words().found, words().answer.way_short);
     match finding {
         Finding::PumpBeyondCurve { most } => (words.beyond_curve)(&flow(*most, system).text()),
         Finding::CurveUnusable => words.curve_unusable.to_owned(),
@@ -86,7 +86,7 @@ fn of_pump(finding: &Finding, system: UnitSystem) -> String {
 }
 
 fn odd(warning: &CurveWarning) -> String {
-    let words = &words().flow;
+    let words = &words().found;
     match warning {
         CurveWarning::Droop { .. } => words.droop.to_owned(),
         CurveWarning::NoShutOff { .. } => words.no_shut_off.to_owned(),

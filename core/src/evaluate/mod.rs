@@ -57,13 +57,15 @@ pub struct Evaluation {
 }
 
 impl Evaluation {
-    /// Cost against depth in a sense.
+    /// The evaluation as it is seen in a sense of depth: the cost against depth is that of the sense. Where deeper water is
+    /// not known it stays as it is.
     #[must_use]
-    pub fn sweep_in(&self, sense: Sense) -> Option<&Sweep> {
-        match sense {
-            Sense::LongerLead => self.sweep.as_ref(),
-            Sense::DeeperWater => self.deeper.as_ref(),
+    pub fn in_sense(&self, sense: Sense) -> Self {
+        let mut seen = self.clone();
+        if let (Sense::DeeperWater, Some(deeper)) = (sense, &self.deeper) {
+            seen.sweep = Some(deeper.clone());
         }
+        seen
     }
 }
 

@@ -3,7 +3,6 @@
 use super::{Text, labels};
 use wellwright_core::cable::reactance::Build;
 use wellwright_core::job::Field;
-use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::Metal;
 
@@ -18,8 +17,6 @@ pub struct Fields {
     pub accepted: fn(&str, &str) -> String,
     pub equals: fn(&str) -> String,
     pub other_unit: fn(&str, &str, &str) -> String,
-    pub motor_kind_label: Text,
-    pub motor_kind: fn(MotorKind) -> Text,
     pub metal_label: Text,
     pub metal: fn(Metal) -> Text,
     pub build_label: Text,
@@ -53,11 +50,6 @@ pub const ENGLISH: Fields = Fields {
     accepted: |from, to| format!("{from} to {to}"),
     equals: |value| format!("= {value}"),
     other_unit: |field, unit, other| format!("{field} in {unit}; switch to {other}"),
-    motor_kind_label: "Kind of motor",
-    motor_kind: |kind| match kind {
-        MotorKind::Submersible => "Submersible",
-        MotorKind::Surface => "Surface",
-    },
     metal_label: "Metal",
     metal: |metal| match metal {
         Metal::Copper => "Copper",
@@ -94,11 +86,6 @@ pub const SPANISH: Fields = Fields {
     accepted: |from, to| format!("{from} a {to}"),
     equals: |value| format!("= {value}"),
     other_unit: |field, unit, other| format!("{field} en {unit}; cambiar a {other}"),
-    motor_kind_label: "Tipo de motor",
-    motor_kind: |kind| match kind {
-        MotorKind::Submersible => "Sumergible",
-        MotorKind::Surface => "De superficie",
-    },
     metal_label: "Metal",
     metal: |metal| match metal {
         Metal::Copper => "Cobre",

@@ -1,9 +1,7 @@
 //! The water and the pump: what is chosen, what follows, what is found.
 
 use super::Text;
-use wellwright_core::finding::Supplier;
 use wellwright_core::job::{Control, DemandBy, DepthOf, DrawdownBy, Part};
-use wellwright_core::pump::curve::Quantity;
 use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::standards::fittings::Fitting;
 use wellwright_core::water::line::FrictionMethod;
@@ -104,57 +102,6 @@ pub struct Flow {
     pub gives: fn(&str, &str) -> String,
     pub gives_head: fn(&str, &str) -> String,
     pub enter_for_head: Text,
-
-    // The curve as text.
-    pub curve_hint: Text,
-    pub curve_points: fn(usize, &str) -> String,
-    pub column: fn(Quantity, &str, bool) -> String,
-    pub curve_file: Text,
-    pub curve_demo: Text,
-    pub curve_demo_hint: Text,
-    pub curve_demo_names: [Text; 3],
-    pub curve_demo_none: Text,
-    pub points: Text,
-    pub curve_in_liters: Text,
-    pub curve_in_cubic_meters: Text,
-    pub curve_clear: Text,
-    pub curve_at: fn(usize, usize, &str) -> String,
-    pub curve_no_points: Text,
-    pub curve_too_many: fn(usize) -> String,
-    pub curve_cells: fn(usize, usize) -> String,
-    pub curve_not_number: fn(&str) -> String,
-    pub curve_two_ways: fn(&str) -> String,
-    pub curve_unit: fn(&str) -> String,
-    pub curve_columns: Text,
-    pub curve_few: fn(usize) -> String,
-    pub curve_point: fn(usize, &str) -> String,
-    pub curve_figure: Text,
-    pub curve_flow_not_rising: Text,
-    pub curve_never_falls: Text,
-    pub curve_gap: Text,
-    pub curve_efficiency: Text,
-    pub curve_power_short: Text,
-
-    // What is found.
-    pub demand_not_met: fn(Supplier, &str, &str) -> String,
-    pub beyond_curve: fn(&str) -> String,
-    pub curve_unusable: Text,
-    pub droop: Text,
-    pub no_shut_off: Text,
-    pub best_unlikely: fn(&str) -> String,
-    pub efficiency_against_power: fn(usize) -> String,
-    pub far_from_best: fn(&str) -> String,
-    pub npsh_short: fn(&str, &str) -> String,
-    pub over_rating: fn(&str, &str) -> String,
-    pub cooling_low: fn(&str, &str, &str, &str) -> String,
-    pub overloaded: fn(&str, &str) -> String,
-    pub in_service_factor: fn(&str, &str) -> String,
-    pub band_narrow: fn(&str, &str) -> String,
-    pub band_low: fn(&str, &str) -> String,
-    pub pipe_fast: fn(Part, &str, &str) -> String,
-    pub in_screen: fn(&str) -> String,
-    pub beyond_formulas: Text,
-    pub nameplate_disagrees: fn(Text, &str, &str) -> String,
 }
 
 /// US English.
@@ -186,7 +133,7 @@ pub const ENGLISH: Flow = Flow {
         DepthOf::Gross => "As pumped",
         DepthOf::Net => "At the roots",
     },
-    drawdown_label: "Drawdown",
+    drawdown_label: "How drawdown is known",
     drawdown: |by| match by {
         DrawdownBy::Measured => "Measured at this flow",
         DrawdownBy::SpecificCapacity => "By specific capacity",
@@ -199,8 +146,8 @@ pub const ENGLISH: Flow = Flow {
     },
     control_label: "Control",
     control: |control| match control {
-        Control::ConstantPressure => "The drive holds the pressure",
-        Control::OnOff => "On and off at full speed",
+        Control::ConstantPressure => "Drive holds the pressure",
+        Control::OnOff => "On and off",
     },
     series_label: |part| match part {
         Part::Drop => "Drop pipe, made of",
@@ -296,118 +243,6 @@ pub const ENGLISH: Flow = Flow {
     gives: |flow, pressure| format!("Pump and well give {flow} at {pressure}."),
     gives_head: |flow, head| format!("{flow} takes {head} of head; enter the pump to see whether it gives that."),
     enter_for_head: "Not known yet whether pump and well give what is asked. Enter",
-    curve_hint: "One point a line: flow, head, efficiency or power. Flow in gpm, head in ft, efficiency in %, unless a first line names the units.",
-    curve_points: |count, columns| format!("{count} points: {columns}"),
-    column: |quantity, unit, told| {
-        let name = match quantity {
-            Quantity::Flow => "flow",
-            Quantity::Head => "head",
-            Quantity::Efficiency => "efficiency",
-            Quantity::Power => "power",
-        };
-        if told { format!("{name} in {unit}") } else { format!("{name} in {unit} (assumed)") }
-    },
-    curve_file: "Drop a text or CSV file here, or choose one",
-    curve_demo: "Try an invented curve",
-    curve_demo_hint: "No pump that can be bought has it.",
-    curve_demo_names: ["House well, 25\u{a0}gpm", "Field well, 250\u{a0}gpm", "Surface, 800\u{a0}gpm"],
-    curve_demo_none: "Choose one",
-    points: "Points",
-    curve_in_liters: "My points are in L/s and m",
-    curve_in_cubic_meters: "My points are in m³/h and m",
-    curve_clear: "Remove the curve",
-    curve_at: |line, column, why| format!("Line {line}, column {column}: {why}"),
-    curve_no_points: "no number found.",
-    curve_too_many: |most| format!("more than {most} points."),
-    curve_cells: |given, wanted| format!("{given} numbers, {wanted} needed."),
-    curve_not_number: |cell| format!("“{cell}” is not a number."),
-    curve_two_ways: |cell| format!("“{cell}” can be read two ways; write decimals with a point."),
-    curve_unit: |cell| format!("“{cell}” is no unit known here."),
-    curve_columns: "flow and head are needed, each once.",
-    curve_few: |given| format!("{given} points; at least 3 are needed."),
-    curve_point: |point, why| format!("Point {point}: {why}"),
-    curve_figure: "a figure is below zero or beyond what a pump gives.",
-    curve_flow_not_rising: "the flow must rise from point to point.",
-    curve_never_falls: "The head never falls; columns may be swapped.",
-    curve_gap: "efficiency or power is missing; give it for all points or none.",
-    curve_efficiency: "this efficiency can’t be: zero only where no water is lifted.",
-    curve_power_short: "less power at the shaft than in the water.",
-    demand_not_met: |by, gives, asked| match by {
-        Supplier::Pump => format!(
-            "The pump gives at most {gives} of {asked} asked for. A larger pump, less pressure, wider pipe, or storage and more hours."
-        ),
-        Supplier::Well => format!(
-            "The well gives at most {gives} of {asked} asked for before it is drawn down to the pump. Storage, more hours, a lower pump, or a second source."
-        ),
-        Supplier::Test => {
-            format!("The well was tested at {gives}, and {asked} is asked for. Test it at that flow first.")
-        }
-    },
-    beyond_curve: |most| {
-        format!("The pump would run past the end of its curve, {most} at full speed. Use a larger pump or less flow.")
-    },
-    curve_unusable: "The pump’s curve can’t be used as it is; the reason stands beside it.",
-    droop: "The curve droops toward shut-off: at low flow the pump may hunt between two flows.",
-    no_shut_off: "The curve does not begin at zero flow, so nothing is known of a shut valve.",
-    best_unlikely: |best| format!("A best efficiency of {best} is hardly a pump’s. Check the units."),
-    efficiency_against_power: |point| {
-        format!("Point {point} of the curve: efficiency and power disagree by more than a tenth; power is used.")
-    },
-    far_from_best: |share| {
-        format!(
-            "The pump works at {share} of its best-efficiency flow; usual is 70 to 120\u{a0}%. Look for another pump."
-        )
-    },
-    npsh_short: |available, required| {
-        format!(
-            "The suction has {available} of head, {required} needed with its margin: it would cavitate. Less lift, or a wider suction."
-        )
-    },
-    over_rating: |gauge, rating| {
-        format!(
-            "Against a shut valve the pump builds {gauge}, the weakest part is rated {rating}. Fit a relief valve for full flow, with no valve before it; cap the speed; or use stronger parts."
-        )
-    },
-    cooling_low: |speed, advised, flow, sleeve| {
-        format!(
-            "Water passes the motor at {speed}, {advised} advised. Keep at least {flow}, or fit a flow sleeve of {sleeve} inside or less."
-        )
-    },
-    overloaded: |shaft, rated| {
-        format!(
-            "The pump takes up to {shaft}, more than a {rated} motor carries. Take the next motor, or cap the speed."
-        )
-    },
-    in_service_factor: |shaft, rated| {
-        format!("The pump takes up to {shaft}: a {rated} motor runs into its service factor.")
-    },
-    band_narrow: |lowest, most| {
-        format!(
-            "The pressure is held from {lowest} up, full speed is {most}: little is left to control by. Less pressure or another pump."
-        )
-    },
-    band_low: |lowest, least| {
-        format!(
-            "At low flow the pressure is held at {lowest}, below the motor’s lowest, {least}. Set {least} as the lowest."
-        )
-    },
-    pipe_fast: |part, velocity, usual| {
-        let pipe = match part {
-            Part::Drop => "drop pipe",
-            Part::Suction => "suction pipe",
-            Part::Surface => "surface pipe",
-        };
-        format!("Water runs at {velocity} in the {pipe}, usual is up to {usual}. Take a wider pipe.")
-    },
-    in_screen: |top| {
-        format!("The pump hangs in the screen or below its top, {top}: it draws sand and can wear through.")
-    },
-    beyond_formulas: "These figures lie beyond what the formulas hold for. Check flow, pipe size and lengths.",
-    nameplate_disagrees: |way, nameplate, expected| {
-        format!(
-            "{way}: the nameplate says {nameplate}, power, efficiency and power factor make {expected}. Read the plate again."
-        )
-    },
 };
 
 /// Spanish.
@@ -439,7 +274,7 @@ pub const SPANISH: Flow = Flow {
         DepthOf::Gross => "Bombeada",
         DepthOf::Net => "En las raíces",
     },
-    drawdown_label: "Abatimiento",
+    drawdown_label: "Cómo se sabe el abatimiento",
     drawdown: |by| match by {
         DrawdownBy::Measured => "Medido a este gasto",
         DrawdownBy::SpecificCapacity => "Por capacidad específica",
@@ -452,8 +287,8 @@ pub const SPANISH: Flow = Flow {
     },
     control_label: "Control",
     control: |control| match control {
-        Control::ConstantPressure => "El variador mantiene la presión",
-        Control::OnOff => "Arranque y paro a plena velocidad",
+        Control::ConstantPressure => "Presión constante",
+        Control::OnOff => "Arranque y paro",
     },
     series_label: |part| match part {
         Part::Drop => "Columna, material",
@@ -549,114 +384,4 @@ pub const SPANISH: Flow = Flow {
     gives: |flow, pressure| format!("Bomba y pozo dan {flow} a {pressure}."),
     gives_head: |flow, head| format!("{flow} requiere {head} de carga; capture la bomba para ver si la da."),
     enter_for_head: "Aún no se sabe si bomba y pozo dan lo que se pide. Capture",
-    curve_hint: "Un punto por renglón: gasto, carga, eficiencia o potencia. Gasto en gpm, carga en ft, eficiencia en %, si el primer renglón no da otras unidades.",
-    curve_points: |count, columns| format!("{count} puntos: {columns}"),
-    column: |quantity, unit, told| {
-        let name = match quantity {
-            Quantity::Flow => "gasto",
-            Quantity::Head => "carga",
-            Quantity::Efficiency => "eficiencia",
-            Quantity::Power => "potencia",
-        };
-        if told { format!("{name} en {unit}") } else { format!("{name} en {unit} (supuesto)") }
-    },
-    curve_file: "Suelte aquí un archivo de texto o CSV, o elija uno",
-    curve_demo: "Probar una curva inventada",
-    curve_demo_hint: "Ninguna bomba que se venda la tiene.",
-    curve_demo_names: ["Pozo de casa, 25\u{a0}gpm", "Pozo de riego, 250\u{a0}gpm", "De superficie, 800\u{a0}gpm"],
-    curve_demo_none: "Elija una",
-    points: "Puntos",
-    curve_in_liters: "Mis puntos están en L/s y m",
-    curve_in_cubic_meters: "Mis puntos están en m³/h y m",
-    curve_clear: "Quitar la curva",
-    curve_at: |line, column, why| format!("Renglón {line}, columna {column}: {why}"),
-    curve_no_points: "no hay ningún número.",
-    curve_too_many: |most| format!("más de {most} puntos."),
-    curve_cells: |given, wanted| format!("{given} números, se requieren {wanted}."),
-    curve_not_number: |cell| format!("«{cell}» no es un número."),
-    curve_two_ways: |cell| format!("«{cell}» se puede leer de dos maneras; use punto decimal."),
-    curve_unit: |cell| format!("«{cell}» no es una unidad conocida aquí."),
-    curve_columns: "se requieren gasto y carga, una vez cada uno.",
-    curve_few: |given| format!("{given} puntos; se requieren al menos 3."),
-    curve_point: |point, why| format!("Punto {point}: {why}"),
-    curve_figure: "un dato es menor que cero o más de lo que da una bomba.",
-    curve_flow_not_rising: "el gasto debe subir de punto a punto.",
-    curve_never_falls: "La carga nunca baja; quizá las columnas están cambiadas.",
-    curve_gap: "falta eficiencia o potencia; dela en todos los puntos o en ninguno.",
-    curve_efficiency: "esta eficiencia no puede ser: cero sólo donde no se sube agua.",
-    curve_power_short: "menos potencia en la flecha que en el agua.",
-    demand_not_met: |by, gives, asked| match by {
-        Supplier::Pump => format!(
-            "La bomba da cuando más {gives} de {asked} que se piden. Una bomba mayor, menos presión, tubo más ancho, o almacenamiento y más horas."
-        ),
-        Supplier::Well => format!(
-            "El pozo da cuando más {gives} de {asked} que se piden antes de abatirse hasta la bomba. Almacenamiento, más horas, bomba más abajo u otra fuente."
-        ),
-        Supplier::Test => format!("El pozo se aforó a {gives} y se piden {asked}. Aforelo primero a ese gasto."),
-    },
-    beyond_curve: |most| {
-        format!(
-            "La bomba trabajaría más allá del final de su curva, {most} a plena velocidad. Use una bomba mayor o menos gasto."
-        )
-    },
-    curve_unusable: "La curva de la bomba no se puede usar así; el motivo está junto a ella.",
-    droop: "La curva cae hacia válvula cerrada: a bajo gasto la bomba puede oscilar entre dos gastos.",
-    no_shut_off: "La curva no empieza en gasto cero: no se sabe qué pasa con la válvula cerrada.",
-    best_unlikely: |best| format!("Una mejor eficiencia de {best} no parece de bomba. Revise las unidades."),
-    efficiency_against_power: |point| {
-        format!("Punto {point} de la curva: eficiencia y potencia difieren más de un décimo; se usa la potencia.")
-    },
-    far_from_best: |share| {
-        format!(
-            "La bomba trabaja al {share} de su gasto de mejor eficiencia; lo usual es de 70 a 120\u{a0}%. Busque otra bomba."
-        )
-    },
-    npsh_short: |available, required| {
-        format!(
-            "La succión tiene {available} de carga y se requieren {required} con su margen: cavitaría. Menos altura, o succión más ancha."
-        )
-    },
-    over_rating: |gauge, rating| {
-        format!(
-            "Contra válvula cerrada la bomba da {gauge}; la parte más débil es de {rating}. Ponga válvula de alivio para todo el gasto, sin válvula antes; limite la velocidad; o use partes más fuertes."
-        )
-    },
-    cooling_low: |speed, advised, flow, sleeve| {
-        format!(
-            "El agua pasa junto al motor a {speed}, se recomienda {advised}. Mantenga al menos {flow}, o ponga camisa de flujo de {sleeve} de interior o menos."
-        )
-    },
-    overloaded: |shaft, rated| {
-        format!(
-            "La bomba toma hasta {shaft}, más de lo que carga un motor de {rated}. Use el motor siguiente o limite la velocidad."
-        )
-    },
-    in_service_factor: |shaft, rated| {
-        format!("La bomba toma hasta {shaft}: un motor de {rated} entra en su factor de servicio.")
-    },
-    band_narrow: |lowest, most| {
-        format!(
-            "La presión se mantiene desde {lowest} y la velocidad plena es {most}: queda poco para controlar. Menos presión u otra bomba."
-        )
-    },
-    band_low: |lowest, least| {
-        format!(
-            "A bajo gasto la presión se mantiene a {lowest}, menos que la mínima del motor, {least}. Fije {least} como mínima."
-        )
-    },
-    pipe_fast: |part, velocity, usual| {
-        let pipe = match part {
-            Part::Drop => "la columna",
-            Part::Suction => "la succión",
-            Part::Surface => "la tubería en superficie",
-        };
-        format!("El agua corre a {velocity} en {pipe}; lo usual es hasta {usual}. Use un tubo más ancho.")
-    },
-    in_screen: |top| format!("La bomba está en el cedazo o abajo de su inicio, {top}: jala arena y lo puede gastar."),
-    beyond_formulas: "Estos datos están más allá de lo que cubren las fórmulas. Revise gasto, diámetro y longitudes.",
-    nameplate_disagrees: |way, nameplate, expected| {
-        format!(
-            "{way}: la placa dice {nameplate}; potencia, eficiencia y factor de potencia dan {expected}. Lea otra vez la placa."
-        )
-    },
 };

@@ -2,8 +2,10 @@
 
 pub mod answer;
 pub mod cautions;
+pub mod curve;
 pub mod fields;
 pub mod flow;
+pub mod found;
 pub mod frame;
 pub mod gallery;
 mod labels;
@@ -30,6 +32,10 @@ pub struct Words {
     pub picture: picture::Picture,
     /// The water and the pump: choices, answers, what they say.
     pub flow: flow::Flow,
+    /// The points of a pump's curve as text.
+    pub curve: curve::Curve,
+    /// What is found about the water and the pump.
+    pub found: found::Found,
     /// Tables of the pages.
     pub tables: tables::Tables,
     /// Cautions beside the steps.
@@ -50,6 +56,8 @@ pub static ENGLISH: Words = Words {
     answer: answer::ENGLISH,
     picture: picture::ENGLISH,
     flow: flow::ENGLISH,
+    curve: curve::ENGLISH,
+    found: found::ENGLISH,
     tables: tables::ENGLISH,
     cautions: cautions::ENGLISH,
     say: say::ENGLISH,
@@ -65,6 +73,8 @@ pub static SPANISH: Words = Words {
     answer: answer::SPANISH,
     picture: picture::SPANISH,
     flow: flow::SPANISH,
+    curve: curve::SPANISH,
+    found: found::SPANISH,
     tables: tables::SPANISH,
     cautions: cautions::SPANISH,
     say: say::SPANISH,

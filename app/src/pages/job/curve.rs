@@ -5,6 +5,7 @@ use crate::locale::{curve_problem_text, curve_read_text, words};
 use crate::parts::file_drop::FileDrop;
 use crate::parts::icon::Icon;
 use crate::platform::files::Reading;
+use crate::platform::forms;
 use crate::state::{Edit, app};
 use leptos::prelude::*;
 use wellwright_core::job::Job;
@@ -42,7 +43,7 @@ pub fn CurveText(
     };
     view! {
         <div class="field points" data-state=move || if wrong.get() { "error" } else { "typed" }>
-            <label for="pump.curve">{words.flow.points}<small>{words.flow.curve_hint}</small></label>
+            <label for="pump.curve">{words.curve.points}<small>{words.curve.hint}</small></label>
             <textarea
                 id="pump.curve"
                 rows="5"
@@ -64,9 +65,9 @@ pub fn CurveText(
             <Units desk=desk />
         </div>
         <Show when=move || text.with(String::is_empty) fallback=move || view! {
-            <button class="btn quiet" on:click=move |_| set(String::new())>{words.flow.curve_clear}</button>
+            <button class="btn quiet" on:click=move |_| set(String::new())>{words.curve.clear}</button>
         }>
-            <FileDrop label=words.flow.curve_file accept=".csv,.txt,.tsv" on_file=Callback::new(on_file) />
+            <FileDrop label=words.curve.file accept=".csv,.txt,.tsv" on_file=Callback::new(on_file) />
             <Demo desk=desk />
         </Show>
     }
@@ -75,7 +76,7 @@ pub fn CurveText(
 /// Offers other units for points whose text names none.
 #[component]
 fn Units(desk: Desk) -> impl IntoView {
-    let (open, words) = (desk.open, &words().flow);
+    let (open, words) = (desk.open, &words().curve);
     let untold = Memo::new(move |_| {
         open.answer.with(|answer| match &answer.water.curve {
             Some(Ok(read)) => read
@@ -86,8 +87,8 @@ fn Units(desk: Desk) -> impl IntoView {
         })
     });
     let pairs = [
-        (ColumnUnit::LiterPerSecond, ColumnUnit::Meter, words.curve_in_liters),
-        (ColumnUnit::CubicMeterPerHour, ColumnUnit::Meter, words.curve_in_cubic_meters),
+        (ColumnUnit::LiterPerSecond, ColumnUnit::Meter, words.in_liters),
+        (ColumnUnit::CubicMeterPerHour, ColumnUnit::Meter, words.in_cubic_meters),
     ];
     let offer = move |(flow, head, word): (ColumnUnit, ColumnUnit, &'static str)| {
         let name = move |_| {
@@ -102,20 +103,19 @@ fn Units(desk: Desk) -> impl IntoView {
 /// The invented curves.
 #[component]
 fn Demo(desk: Desk) -> impl IntoView {
-    let (open, words) = (desk.open, &words().flow);
+    let (open, words) = (desk.open, &words().curve);
     let take = move |event: leptos::ev::Event| {
-        let chosen = event_target_value(&event).parse::<usize>().ok();
-        if let Some(pump) = chosen.and_then(|place| demo::ALL.get(place)) {
+        if let Some(pump) = forms::taken(&event).and_then(|place| demo::ALL.get(place)) {
             open.edit.run(Edit::Curve(pump.text()));
         }
     };
     let option = |(place, word): (usize, &'static str)| view! { <option value=place.to_string()>{word}</option> };
     view! {
         <div class="field pick">
-            <label for="pump.curve.demo">{words.curve_demo}<small>{words.curve_demo_hint}</small></label>
+            <label for="pump.curve.demo">{words.demo}<small>{words.demo_hint}</small></label>
             <select id="pump.curve.demo" on:change=take>
-                <option value="">{words.curve_demo_none}</option>
-                {words.curve_demo_names.into_iter().enumerate().map(option).collect_view()}
+                <option value="">{words.demo_none}</option>
+                {words.demo_names.into_iter().enumerate().map(option).collect_view()}
             </select>
         </div>
     }

@@ -37,7 +37,7 @@ use leptos::html;
 use leptos::prelude::*;
 use nudge::Nudge;
 use supply::Supply;
-use wellwright_core::evaluate::Basis;
+use wellwright_core::evaluate::{Basis, Evaluation, Sense};
 use wellwright_core::job::{Choices, Field};
 use wellwright_core::papers::{Topic, working};
 
@@ -57,6 +57,10 @@ pub struct Desk {
     pub open: Open,
     /// What is counted in.
     pub basis: RwSignal<Basis>,
+    /// What depth means along the curve.
+    pub sense: RwSignal<Sense>,
+    /// The evaluation in that sense.
+    pub seen: Memo<Evaluation>,
     /// The working that is open.
     working: RwSignal<Option<Opened>>,
     /// Whether a page was turned: then the new page's heading takes the focus.
@@ -117,9 +121,12 @@ pub fn JobPage(
         _ => before.copied().unwrap_or_default(),
     });
     let open = Open::on_shelf(app, id);
+    let sense = RwSignal::new(Sense::default());
     let desk = Desk {
         open,
         basis: RwSignal::new(Basis::Installed),
+        sense,
+        seen: Memo::new(move |_| open.answer.with(|answer| answer.in_sense(sense.get()))),
         working: RwSignal::new(None),
         turned: StoredValue::new(false),
     };
@@ -190,7 +197,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
             Opened::Fixed(topic) => topic,
             Opened::Counting(topic) => topic(basis.get()),
         };
-        open.answer.with(|answer| working(answer, topic, open.system.get()))
+        desk.seen.with(|answer| working(answer, topic, open.system.get()))
     });
     let type_depth = Callback::new(move |()| {
         if !focus::take(Field::PumpSetting.path()) {
@@ -224,6 +231,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                     <Nudge open=open on_type=type_depth />
                     <div class="under">
                         <p class="note">{words.picture.rod_hint}</p>
+                        <SenseOfDepth desk=desk />
                         <Segmented
                             label=words.answer.count_in
                             name="basis".to_owned()
@@ -243,6 +251,24 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
     }
 }
 
+/// What depth means along the curve, where deeper water is known.
+#[component]
+fn SenseOfDepth(desk: Desk) -> impl IntoView {
+    let words = &words().answer;
+    let known = Memo::new(move |_| desk.open.answer.with(|answer| answer.deeper.is_some()));
+    view! {
+        <Show when=move || known.get()>
+            <Segmented
+                label=words.depth_means
+                name="sense".to_owned()
+                options=vec![(Sense::LongerLead, words.longer_lead), (Sense::DeeperWater, words.deeper_water)]
+                value=desk.sense.into()
+                on_choose=Callback::new(move |chosen| desk.sense.set(chosen))
+            />
+        </Show>
+    }
+}
+
 /// The living picture of the job.
 #[component]
 fn Picture(
@@ -250,10 +276,10 @@ fn Picture(
     desk: Desk,
 ) -> impl IntoView {
     let app = app();
-    let Desk { open, basis, .. } = desk;
+    let Desk { open, basis, seen, .. } = desk;
     view! {
         <Plate
-            answer=open.answer
+            answer=seen
             system=open.system
             basis=basis.into()
             theme=Signal::derive(move || app.settings.get().theme)

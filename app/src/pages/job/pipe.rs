@@ -5,6 +5,7 @@ use super::figures::{Figures, any_wrong, typed_note};
 use crate::locale::{self, series_name, size_name, words};
 use crate::parts::choice::ChoiceField;
 use crate::parts::group::{Fold, Group};
+use crate::platform::forms;
 use crate::state::{Choice, Edit};
 use leptos::prelude::*;
 use wellwright_core::job::{Field, Part};
@@ -134,11 +135,9 @@ fn AddFitting(part: Part, desk: Desk) -> impl IntoView {
         .collect();
     let fittings: Vec<Fitting> = known.iter().map(|(fitting, _)| *fitting).collect();
     let add = move |event: leptos::ev::Event| {
-        let chosen = event_target_value(&event).parse::<usize>().ok();
-        if let Some(fitting) = chosen.and_then(|place| fittings.get(place)) {
+        if let Some(fitting) = forms::taken(&event).and_then(|place| fittings.get(place)) {
             open.edit.run(Edit::Fitting(part, *fitting));
         }
-        event_target::<web_sys::HtmlSelectElement>(&event).set_value("");
     };
     let option =
         |(place, (_, word)): (usize, (Fitting, String))| view! { <option value=place.to_string()>{word}</option> };
