@@ -40,6 +40,7 @@ use supply::Supply;
 use wellwright_core::evaluate::{Basis, Evaluation, Sense};
 use wellwright_core::job::{Choices, Field};
 use wellwright_core::papers::{Topic, working};
+use wellwright_core::pump::motor::MotorKind;
 
 /// A working that is open.
 #[derive(Clone, Copy)]
@@ -86,6 +87,11 @@ impl Desk {
     fn show_working(self, opened: Opened) {
         focus::remember();
         self.working.set(Some(opened));
+    }
+
+    /// Whether the motor works on the surface.
+    fn on_surface(self) -> bool {
+        self.open.answer.with(|answer| answer.kind == MotorKind::Surface)
     }
 
     /// A choice of the job.
@@ -200,10 +206,15 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
         desk.seen.with(|answer| working(answer, topic, open.system.get()))
     });
     let type_depth = Callback::new(move |()| {
-        if !focus::take(Field::PumpSetting.path()) {
-            id.with_value(|id| Route::Job(id.clone(), Page::Water)).go();
+        let field = depth_field(open);
+        if !focus::take(field.path()) {
+            id.with_value(|id| Route::Job(id.clone(), chapter::page_of(field))).go();
         }
     });
+    let rod_hint = move || match desk.on_surface() {
+        true => words.picture.rod_hint_lead,
+        false => words.picture.rod_hint,
+    };
     let opened = Memo::new(move |_| desk.working.with(Option::is_some));
     let close = Callback::new(move |()| {
         desk.working.set(None);
@@ -230,7 +241,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                     <Picture desk=desk />
                     <Nudge open=open on_type=type_depth />
                     <div class="under">
-                        <p class="note">{words.picture.rod_hint}</p>
+                        <p class="note">{rod_hint}</p>
                         <SenseOfDepth desk=desk />
                         <Segmented
                             label=words.answer.count_in
@@ -248,6 +259,14 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
             </section>
             <div class="below">{below}</div>
         </main>
+    }
+}
+
+/// The figure that the target and the keys of depth change: of a motor on the surface the length of its lead.
+fn depth_field(open: Open) -> Field {
+    match open.answer.with_untracked(|answer| answer.kind) {
+        MotorKind::Submersible => Field::PumpSetting,
+        MotorKind::Surface => Field::SurfaceRun,
     }
 }
 
@@ -284,7 +303,7 @@ fn Picture(
             basis=basis.into()
             theme=Signal::derive(move || app.settings.get().theme)
             on_grab=open.pause
-            on_depth=Callback::new(move |entry| open.edit.run(Edit::Figure(Field::PumpSetting, Some(entry))))
+            on_depth=Callback::new(move |entry| open.edit.run(Edit::Figure(depth_field(open), Some(entry))))
         />
     }
 }
