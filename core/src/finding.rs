@@ -148,7 +148,7 @@ pub enum Finding {
         /// Depth of the top of the screen.
         top: Length,
     },
-    /// The figures of the water lie beyond what the formulas hold for.
+    /// The figures of the water or the pump lie beyond what the formulas hold for, or contradict one another.
     BeyondFormulas,
     /// Nameplate amperes and the motor's power, efficiency and power factor disagree.
     NameplateDisagrees {

@@ -73,13 +73,13 @@ pub(super) fn deeper(job: &Job, inputs: &Inputs, water: &Water) -> Option<Sweep>
 
 fn line(water: &Water, setting: Length) -> Option<Line> {
     let (system, duty) = (water.system.as_ref()?, water.pump.as_ref()?.duty.ok()?);
-    let power = |by: f64| {
-        let head = system.deeper(feet(by)).head(duty.flow).ok()?.total();
-        let water = water_power(system.liquid.density, duty.flow, head.max(feet(0.0))).ok()?;
-        shaft_power(water, duty.efficiency.value).ok()
-    };
-    let here = power(0.0)?;
-    let rise = power(SPAN_FEET)? - here;
+    let span = feet(SPAN_FEET);
+    let water = water_power(system.liquid.density, duty.flow, span).ok()?;
+    let of_span = shaft_power(water, duty.efficiency.value).ok()?;
+    // Below zero where the water runs by itself: so far the line is no power, but it is straight.
+    let power = |by: Length| Some(of_span * (system.deeper(by).head(duty.flow).ok()?.total() / span).value);
+    let here = power(feet(0.0))?;
+    let rise = power(span)? - here;
     (rise > watts(0.0)).then_some(Line { at: setting, power: here, rise })
 }
 

@@ -67,10 +67,10 @@ pub struct WaySweep {
 }
 
 impl WaySweep {
-    /// The run that serves a depth, or `None` where no listed conductor does.
+    /// The run that serves a depth, or `None` where no listed conductor does, and above the shallowest depth.
     #[must_use]
     pub fn run_at(&self, depth: Length) -> Option<&DepthRun> {
-        self.runs.iter().find(|run| run.to >= depth)
+        self.runs.iter().find(|run| run.to >= depth).filter(|_| depth >= self.start())
     }
 
     /// Cost of a run at a depth.

@@ -1,7 +1,9 @@
 //! Which figures of a job count, by what is chosen: the others are kept, but neither shown nor judged.
 
 use super::{Choices, DemandBy, DepthOf, DrawdownBy, Field, Job, Part};
+use crate::pump::curve::Quantity;
 use crate::pump::motor::MotorKind;
+use crate::pump::paste::{Column, ColumnUnit, read};
 use crate::water::line::FrictionMethod;
 
 impl Field {
@@ -28,10 +30,19 @@ impl Field {
                 submersible && choices.drawdown() == DrawdownBy::Aquifer
             }
             Self::SuctionLift | Self::SuctionLength | Self::NpshRequired | Self::NpshMargin => !submersible,
-            Self::PumpEfficiency | Self::ShutOffHead => job.curve.trim().is_empty(),
+            Self::PumpEfficiency => !tells_power(&job.curve),
+            Self::ShutOffHead => job.curve.trim().is_empty(),
             _ => in_the_demand(self, choices) && in_the_line(self, choices),
         }
     }
+}
+
+/// Whether a curve tells the power at the shaft: one of flow and head alone does not. A text that can't be read is no pump
+/// at all, and no figure counts beside it.
+fn tells_power(curve: &str) -> bool {
+    let of_power = |column: &Column| matches!(column.unit.quantity(), Quantity::Efficiency | Quantity::Power);
+    let told = || read(curve, ColumnUnit::Gpm, ColumnUnit::Foot).map_or(true, |read| read.columns.iter().any(of_power));
+    !curve.trim().is_empty() && told()
 }
 
 fn in_the_demand(field: Field, choices: &Choices) -> bool {

@@ -1,6 +1,7 @@
 //! What is asked for: as a flow, for land, or for people and stock.
 
-use crate::job::{Choices, DemandBy, DepthOf, Entered, Field, Known, Origin};
+use crate::error::OutsideRange;
+use crate::job::{Choices, DemandBy, DepthOf, Entered, Field, Known};
 use crate::quantity::{Area, Length, Volume, VolumeRate, acres, gallons, gpm, hours, inches, liters_per_second};
 use crate::standards::water_use::User;
 use crate::water::demand::{Depth, flow_for, household_volume, irrigation_volume, weekly_volume};
@@ -24,41 +25,39 @@ pub const USERS: [(User, Field, Field); 4] = [
     (User::Horse, Field::Horses, Field::HorseDaily),
 ];
 
-pub(super) fn demand(choices: &Choices, entered: &Entered) -> Option<Demand> {
-    let pumping = entered.take(Field::PumpingHours, hours);
-    let weekly = |flow| weekly_volume(flow, pumping.as_ref().ok()?.as_ref()?.value).ok();
+/// What is asked for; nothing while a figure that it needs is missing or wrong, or where nothing is asked for.
+///
+/// # Errors
+/// As the formulas: more water in a day than they hold for.
+pub(super) fn demand(choices: &Choices, entered: &Entered) -> Result<Option<Demand>, OutsideRange> {
+    let pumping = entered.get(Field::PumpingHours, hours);
+    let weekly = |flow| weekly_volume(flow, pumping?).ok();
     let daily = match choices.demand() {
         DemandBy::Flow => {
-            let flow = entered.take(Field::Flow, gpm).ok()??;
-            return Some(Demand { flow, daily: None, weekly: weekly(flow.value) });
+            let flow = entered.take(Field::Flow, gpm).ok().flatten();
+            return Ok(flow.map(|flow| Demand { flow, daily: None, weekly: weekly(flow.value) }));
         }
-        DemandBy::Land => land(choices, entered)?,
-        DemandBy::PeopleAndStock => people(entered)?,
+        DemandBy::Land => land(choices, entered).map(|(area, depth)| irrigation_volume(area, depth)),
+        DemandBy::PeopleAndStock => people(entered).map(|users| household_volume(&users)),
     };
-    let flow = flow_for(daily, pumping.as_ref().ok()?.as_ref()?.value).ok()?;
-    let known = Known { value: flow, origin: Origin::WorkedOut };
-    (flow > liters_per_second(0.0)).then_some(Demand { flow: known, daily: Some(daily), weekly: weekly(flow) })
+    let (Some(daily), Some(pumping)) = (daily.transpose()?, pumping) else { return Ok(None) };
+    let flow = Known::worked_out(flow_for(daily, pumping)?);
+    let some = flow.value > liters_per_second(0.0);
+    Ok(some.then(|| Demand { flow, daily: Some(daily), weekly: weekly(flow.value) }))
 }
 
 /// Area and depth of irrigation.
-fn land_of(choices: &Choices, entered: &Entered) -> Option<(Area, Depth)> {
+fn land(choices: &Choices, entered: &Entered) -> Option<(Area, Depth)> {
     let area = entered.get(Field::IrrigatedArea, acres)?;
     let depth: Length = entered.get(Field::WaterDepth, inches)?;
-    Some((
-        area,
-        match choices.depth_of() {
-            DepthOf::Gross => Depth::Gross(depth),
-            DepthOf::Net => Depth::Net { depth, efficiency: entered.get(Field::ApplicationEfficiency, |share| share)? },
-        },
-    ))
+    let efficiency = || entered.get(Field::ApplicationEfficiency, |share| share);
+    Some(match choices.depth_of() {
+        DepthOf::Gross => (area, Depth::Gross(depth)),
+        DepthOf::Net => (area, Depth::Net { depth, efficiency: efficiency()? }),
+    })
 }
 
-fn land(choices: &Choices, entered: &Entered) -> Option<Volume> {
-    let (area, depth) = land_of(choices, entered)?;
-    irrigation_volume(area, depth).ok()
-}
-
-fn people(entered: &Entered) -> Option<Volume> {
+fn people(entered: &Entered) -> Option<Vec<(User, f64, Volume)>> {
     let mut users = Vec::with_capacity(USERS.len());
     for (user, number, daily) in USERS {
         // A number that can't be used blocks the sum; one that was not entered is none.
@@ -66,5 +65,5 @@ fn people(entered: &Entered) -> Option<Volume> {
             users.push((user, number.value, entered.get(daily, gallons)?));
         }
     }
-    household_volume(&users).ok()
+    Some(users)
 }

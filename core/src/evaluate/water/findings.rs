@@ -1,5 +1,6 @@
 //! What is unwise or unsafe about the water and the pump. Only what was entered is judged.
 
+use super::beyond::beyond;
 use super::pump::{NoDuty, Pumping};
 use super::{Water, service_factor};
 use crate::finding::{Finding, Supplier};
@@ -8,7 +9,6 @@ use crate::pump::curve::PumpCurve;
 use crate::pump::motor::{MotorKind, running_current};
 use crate::pump::operating_point::NoOperatingPoint;
 use crate::quantity::{Length, Power, VolumeRate, feet, gpm, hertz, volts};
-use crate::standards::pipe::Material;
 use crate::water::level::{off_bottom, short_of, submergence};
 use crate::water::line::usual_speed;
 
@@ -24,19 +24,21 @@ const NEAR_BEST: (f64, f64) = (0.7, 1.2);
 const NAMEPLATE_TOLERANCE: f64 = 0.10;
 
 pub(crate) fn findings(job: &Job, inputs: &Inputs, water: &Water) -> Vec<Finding> {
-    let mut found: Vec<Finding> = Vec::new();
-    if water.outside {
-        found.push(Finding::BeyondFormulas);
-    }
-    found.extend(demand_not_met(inputs, water));
+    let mut found = demand_not_met(inputs, water);
     if let Some(setting) = inputs.entered.get(Field::PumpSetting, feet) {
         found.extend(little_water(inputs, water, setting));
         found.extend(near_bottom(water, setting));
-        let top = inputs.entered.get(Field::ScreenTop, feet).filter(|top| setting >= *top);
+        let top = inputs.entered.get(Field::ScreenTop, feet).filter(|top| submergence(setting, *top) >= feet(0.0));
         found.extend(top.map(|top| Finding::PumpInScreen { top }));
     }
     found.extend(below_bottom(water));
     found.extend(of_curve(water));
+    let of_pump = |finding: &Finding| {
+        matches!(finding, Finding::DemandNotMet { by: Supplier::Pump, .. } | Finding::PumpBeyondCurve { .. })
+    };
+    if beyond(&inputs.entered, water, found.iter().any(of_pump)) {
+        found.push(Finding::BeyondFormulas);
+    }
     found.extend(npsh_short(inputs, water));
     found.extend(
         water
@@ -55,13 +57,20 @@ pub(crate) fn findings(job: &Job, inputs: &Inputs, water: &Water) -> Vec<Finding
 /// What the pump, then the well, then its test give less than is asked for.
 fn demand_not_met(inputs: &Inputs, water: &Water) -> Vec<Finding> {
     let Some(asked) = water.demand.map(|demand| demand.flow.value) else { return Vec::new() };
-    let short = |gives: Option<VolumeRate>, by| {
+    let short = |asked: VolumeRate, gives: Option<VolumeRate>, by| {
         let gives = gives.filter(|gives| *gives < asked * (1.0 - SLACK))?;
         Some(Finding::DemandNotMet { asked, gives, by })
     };
     let pump = water.pump.as_ref().and_then(pump_gives);
     let tested = inputs.entered.get(Field::TestedYield, gpm);
-    let all = [short(pump, Supplier::Pump), short(water.well_gives, Supplier::Well), short(tested, Supplier::Test)];
+    // At full speed a pump draws all that the system lets through, be it more than is asked for.
+    let duty = water.pump.as_ref().and_then(|pump| pump.duty.ok());
+    let drawn = duty.map_or(asked, |duty| duty.flow.max(asked));
+    let all = [
+        short(asked, pump, Supplier::Pump),
+        short(drawn, water.well_gives, Supplier::Well),
+        short(drawn, tested, Supplier::Test),
+    ];
     all.into_iter().flatten().collect()
 }
 
@@ -108,7 +117,8 @@ fn of_curve(water: &Water) -> Vec<Finding> {
     if let (Err(NoDuty::NoPoint(NoOperatingPoint::BeyondRunOut { .. })), Some(curve)) = (pump.duty, &pump.curve) {
         found.push(Finding::PumpBeyondCurve { most: run_out(pump, curve) });
     }
-    let far = pump.share_of_best.filter(|share| *share < NEAR_BEST.0 || *share > NEAR_BEST.1);
+    let (least, most) = (NEAR_BEST.0 * (1.0 - SLACK), NEAR_BEST.1 * (1.0 + SLACK));
+    let far = pump.share_of_best.filter(|share| *share < least || *share > most);
     found.extend(far.map(|share| Finding::FarFromBest { share }));
     found
 }
@@ -172,8 +182,7 @@ fn narrow_band(job: &Job, pump: &Pumping) -> Option<Finding> {
 fn fast_pipes(water: &Water) -> Vec<Finding> {
     let (Some(system), Some(head)) = (&water.system, &water.head) else { return Vec::new() };
     let fast = |(pipe, loss): (&super::Pipework, &crate::water::line::SectionLoss)| {
-        let material = pipe.size.map_or(Material::Steel, |size| size.series.material());
-        let (velocity, usual) = (loss.darcy_weisbach.velocity, usual_speed(material));
+        let (velocity, usual) = (loss.darcy_weisbach.velocity, usual_speed(pipe.material));
         let counts = pipe.section.pipe.length > feet(0.0);
         (counts && velocity > usual * (1.0 + SLACK)).then_some(Finding::PipeFast { part: pipe.part, velocity, usual })
     };

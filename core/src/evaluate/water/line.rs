@@ -5,7 +5,7 @@ use crate::error::OutsideRange;
 use crate::job::{Choices, Entered, Field, Known, Origin, Part};
 use crate::pump::motor::MotorKind;
 use crate::quantity::{Length, Pressure, VolumeRate, feet, feet_per_second, inches, psi};
-use crate::standards::pipe::PipeSize;
+use crate::standards::pipe::{Material, PipeSize};
 use crate::water::friction::Pipe;
 use crate::water::head::{Task, TotalHead, total_dynamic_head};
 use crate::water::level::pumping_level;
@@ -20,6 +20,8 @@ const SIZED_FOR: f64 = 5.0;
 pub struct Pipework {
     /// Which part it is.
     pub part: Part,
+    /// What it is made of.
+    pub material: Material,
     /// Its size in its series; nothing where only an inside diameter is known.
     pub size: Option<PipeSize>,
     /// Inside diameter, and where it comes from.
@@ -156,9 +158,11 @@ fn pipework(choices: &Choices, entered: &Entered, part: Part, flow: VolumeRate) 
     let size = match (picked, typed) {
         (Some(size), _) => Some(size),
         (None, Some(_)) => None,
-        (None, None) => size_for(series, flow, feet_per_second(SIZED_FOR)).ok()?,
+        // A flow beyond every formula takes the largest size, and the head says that it is beyond.
+        (None, None) => size_for(series, flow, feet_per_second(SIZED_FOR)).unwrap_or_else(|_| series.sizes().last()),
     };
-    let surface = series.material().surface();
+    let material = series.material();
+    let surface = material.surface();
     let of_size = |size: PipeSize| {
         let origin = if picked.is_some() { Origin::Table } else { Origin::Assumed };
         Known { value: size.inside_diameter(), origin }
@@ -171,5 +175,5 @@ fn pipework(choices: &Choices, entered: &Entered, part: Part, flow: VolumeRate) 
         hazen_williams: hazen_williams.value,
         fittings: entered.get(fittings, |sum| sum)?,
     };
-    Some(Pipework { part, size, inside, roughness, hazen_williams, section })
+    Some(Pipework { part, material, size, inside, roughness, hazen_williams, section })
 }

@@ -1,5 +1,6 @@
 //! From the water in the ground to the power at the shaft.
 
+mod beyond;
 mod demand;
 mod findings;
 mod line;
@@ -48,7 +49,7 @@ pub struct Water {
     pub system: Option<System>,
     /// The head at the flow that is asked for.
     pub head: Option<TotalHead>,
-    /// The figures lie beyond what the formulas hold for.
+    /// What is asked for, or its head, lies beyond what the formulas hold for.
     pub outside: bool,
     /// The pump's curve, or why there is none.
     pub curve: Option<Result<CurveRead, CurveProblem>>,
@@ -80,13 +81,14 @@ impl Water {
 
 pub(super) fn water(job: &Job, entered: &Entered) -> Water {
     let choices = &job.choices;
-    let demand = demand::demand(choices, entered);
+    let asked = demand::demand(choices, entered);
+    let (demand, outside) = (asked.ok().flatten(), asked.is_err());
     let flow = demand.map(|demand| demand.flow.value);
     let law = well::law(choices, entered, flow);
     let mut water = levels(entered, law, flow);
-    water.demand = demand;
+    (water.demand, water.outside) = (demand, outside);
     water.curve = pump::curve(job);
-    water.waits_for = waits_for(job, entered, demand.is_some());
+    water.waits_for = waits_for(job, entered, demand.is_some() || outside);
     water.tank = safety::tank(entered, choices.control(), flow);
     let Some(flow) = flow else { return water };
     water.cooling = safety::cooling(entered, flow);
@@ -149,7 +151,10 @@ fn waits_for(job: &Job, entered: &Entered, demand: bool) -> Vec<Field> {
     use Field as F;
     let of_demand = [F::Flow, F::IrrigatedArea, F::WaterDepth, F::People];
     let needed = [F::StaticLevel, F::Drawdown, F::SpecificCapacity, F::Transmissivity, F::Storage, F::SuctionLift];
-    let open = |field: &Field| field.counts(job) && matches!(entered.take(*field, |_| ()), Ok(None));
+    let missing = |field: &Field| matches!(entered.take(*field, |_| ()), Ok(None));
+    // Nobody who drinks asks for no water.
+    let nobody = |field: &Field| *field == F::People && entered.get(F::People, |people| people == 0.0).unwrap_or(false);
+    let open = |field: &Field| field.counts(job) && (missing(field) || nobody(field));
     let demands = of_demand.iter().filter(|_| !demand);
     demands.chain(&needed).copied().filter(open).collect()
 }

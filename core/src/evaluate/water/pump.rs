@@ -141,11 +141,12 @@ pub(super) fn pumping(
 ) -> Option<Pumping> {
     let curve_frequency = entered.get(Field::CurveFrequency, hertz)?;
     let band = (entered.get(Field::LeastFrequency, hertz)?, entered.get(Field::MostFrequency, hertz)?);
-    let at = At { curve, curve_frequency, most: band.1, flow, system };
+    let efficiency = entered.take(Field::PumpEfficiency, |share| share).ok()?;
+    let at = At { curve, curve_frequency, most: band.1, flow, system, efficiency };
     let duty = match (curve, job.choices.control()) {
-        (None, _) => at.estimated(entered)?,
-        (Some(curve), Control::ConstantPressure) => at.at_any_speed(curve, entered),
-        (Some(curve), Control::OnOff) => at.at_full_speed(curve, entered),
+        (None, _) => at.estimated(),
+        (Some(curve), Control::ConstantPressure) => at.at_any_speed(curve),
+        (Some(curve), Control::OnOff) => at.at_full_speed(curve),
     };
     let most = curve.map(|curve| at.full_point(curve));
     let shut_off = at.shut_off(entered);
@@ -158,6 +159,10 @@ pub(super) fn pumping(
     Some(Pumping { curve: curve.cloned(), curve_frequency, band, duty, most, shut_off, lowest, share_of_best, largest })
 }
 
+fn outside(outside: OutsideRange) -> NoDuty {
+    NoDuty::NoPoint(outside.into())
+}
+
 /// What the pump is looked at with.
 struct At<'a> {
     curve: Option<&'a PumpCurve>,
@@ -165,6 +170,8 @@ struct At<'a> {
     most: Frequency,
     flow: VolumeRate,
     system: &'a System,
+    /// Efficiency as it was entered, for a pump whose curve tells none.
+    efficiency: Option<Known<f64>>,
 }
 
 impl At<'_> {
@@ -179,16 +186,13 @@ impl At<'_> {
     }
 
     /// Without a curve: the power by an efficiency that is entered or assumed.
-    fn estimated(&self, entered: &Entered) -> Option<Result<Duty, NoDuty>> {
-        let efficiency =
-            entered.or_else(Field::PumpEfficiency, |share| share, || assumed_efficiency(self.flow).ok())?;
-        let head = self.system.head(self.flow).ok()?.total();
-        Some(self.duty(self.flow, head, None, efficiency).map_err(|outside| NoDuty::NoPoint(outside.into())))
+    fn estimated(&self) -> Result<Duty, NoDuty> {
+        let head = self.system.head(self.flow).map_err(outside)?.total();
+        self.bare(self.flow, head, None).map_err(outside)
     }
 
     /// With a curve: the speed at which it gives the flow that is asked for.
-    fn at_any_speed(&self, curve: &PumpCurve, entered: &Entered) -> Result<Duty, NoDuty> {
-        let outside = |outside: OutsideRange| NoDuty::NoPoint(outside.into());
+    fn at_any_speed(&self, curve: &PumpCurve) -> Result<Duty, NoDuty> {
         let head = self.system.head(self.flow).map_err(outside)?.total();
         let ratio = speed_for(curve, self.flow, head).map_err(NoDuty::NoPoint)?;
         let needed = self.curve_frequency * ratio;
@@ -196,24 +200,17 @@ impl At<'_> {
         if needed > self.most * (1.0 + 1e-9) {
             return Err(NoDuty::Faster { needed });
         }
-        self.on_curve(curve, entered, self.flow, head, ratio).map_err(outside)
+        self.on_curve(curve, self.flow, head, ratio).map_err(outside)
     }
 
     /// With a curve and no choice of speed: where it meets the system.
-    fn at_full_speed(&self, curve: &PumpCurve, entered: &Entered) -> Result<Duty, NoDuty> {
+    fn at_full_speed(&self, curve: &PumpCurve) -> Result<Duty, NoDuty> {
         let point = self.full_point(curve).map_err(NoDuty::NoPoint)?;
-        let ratio = self.ratio().map_err(|outside| NoDuty::NoPoint(outside.into()))?;
-        self.on_curve(curve, entered, point.flow, point.head, ratio).map_err(|outside| NoDuty::NoPoint(outside.into()))
+        let ratio = self.ratio().map_err(outside)?;
+        self.on_curve(curve, point.flow, point.head, ratio).map_err(outside)
     }
 
-    fn on_curve(
-        &self,
-        curve: &PumpCurve,
-        entered: &Entered,
-        flow: VolumeRate,
-        head: Length,
-        ratio: f64,
-    ) -> Result<Duty, OutsideRange> {
+    fn on_curve(&self, curve: &PumpCurve, flow: VolumeRate, head: Length, ratio: f64) -> Result<Duty, OutsideRange> {
         let density = self.system.liquid.density;
         match (efficiency_of(curve, flow, ratio)?, shaft_power_of(curve, flow, ratio, density)?) {
             (Some(efficiency), Some(shaft)) => {
@@ -222,21 +219,14 @@ impl At<'_> {
                 Ok(Duty { flow, head, ratio: Some(ratio), efficiency, water, shaft })
             }
             // A curve of head alone.
-            _ => {
-                let assumed = Known::assumed(assumed_efficiency(flow)?);
-                let typed = entered.take(Field::PumpEfficiency, |share| share).ok().flatten();
-                self.duty(flow, head, Some(ratio), typed.unwrap_or(assumed))
-            }
+            _ => self.bare(flow, head, Some(ratio)),
         }
     }
 
-    fn duty(
-        &self,
-        flow: VolumeRate,
-        head: Length,
-        ratio: Option<f64>,
-        efficiency: Known<f64>,
-    ) -> Result<Duty, OutsideRange> {
+    /// The power by an efficiency that no curve tells.
+    fn bare(&self, flow: VolumeRate, head: Length, ratio: Option<f64>) -> Result<Duty, OutsideRange> {
+        let assumed = || assumed_efficiency(flow).map(Known::assumed);
+        let efficiency = self.efficiency.map_or_else(assumed, Ok)?;
         // Water that runs by itself takes no power.
         let water = water_power(self.system.liquid.density, flow, head.max(feet(0.0)))?;
         Ok(Duty { flow, head, ratio, efficiency, water, shaft: shaft_power(water, efficiency.value)? })

@@ -139,7 +139,8 @@ pub(super) fn band(entered: &Entered, control: Control) -> Option<(Known<Pressur
         Control::ConstantPressure => {
             constant_pressure_precharge(setpoint, PRECHARGE_SHARE).ok().map(|charge| charge.min(cut_in.value))
         }
-        Control::OnOff => on_off_precharge(cut_in.value).ok(),
+        // Below that cut-in the tank is filled with the air of the place.
+        Control::OnOff => Some(on_off_precharge(cut_in.value).unwrap_or(psi(0.0))),
     })?;
     Some((precharge, cut_in))
 }
