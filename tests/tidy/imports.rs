@@ -8,9 +8,9 @@ use super::tree::{File, code, program, rust};
 const CORE: &[(&str, &[&str])] = &[
     ("quantity", &[]),
     ("numeric", &[]),
-    // They name the fields of a job, and nothing more of it.
+    // They name the fields of a job and what is odd about a curve, and nothing more of either.
     ("error", &["job", "quantity"]),
-    ("finding", &["job", "quantity"]),
+    ("finding", &["job", "quantity", "pump"]),
     ("standards", &["quantity"]),
     ("water", CHAPTER),
     ("pump", CHAPTER),

@@ -16,6 +16,11 @@ const SAME: &[&str] = &[
     "Auto",
     "Metal",
     "{value}, provisional",
+    "Control",
+    "Motor",
+    // Formulas by their authors.
+    "Darcy-Weisbach",
+    "Hazen-Williams",
     // Each language by its own name, for those who speak it.
     "English",
     "Español",

@@ -60,6 +60,19 @@ const NAMES: &[(&str, &[&str])] = &[
     // States that the style sheets tell apart, and the id of what a field says.
     ("app/src/pages/jobs.rs", &["ok", "stop", "stopped", "none", "jobs-title", "job-{id}"]),
     ("app/src/parts/choice.rs", &["typed", "assumed"]),
+    // Ids of controls.
+    (
+        "app/src/pages/job/pipe.rs",
+        &[
+            "line.drop_series",
+            "line.drop_size",
+            "line.suction_series",
+            "line.suction_size",
+            "line.surface_series",
+            "line.surface_size",
+            "{}.add",
+        ],
+    ),
     ("app/src/parts/switch.rs", &["typed", "assumed"]),
     ("app/src/parts/quantity_field.rs", &["typed", "assumed", "empty", "error", "rest", "{name}-says"]),
     // Keyboards that a phone offers.

@@ -4,22 +4,31 @@
 //! are written and read here and nowhere else.
 
 mod arithmetic;
+mod curve;
+mod finding;
 mod language;
 mod number;
 mod quantity;
 mod reading;
 mod say;
 mod source;
+mod water;
 mod words;
 
+pub use curve::{curve_problem_text, curve_read_text};
+pub use finding::finding_text;
 pub use language::{Decimals, Language, speak, words};
 pub use quantity::{
-    Shown, conductor, depth, entry, entry_in, entry_text, lead_size, mass, measured, money, money_alike, money_shown,
-    percent, power, reach, result, shown, unit_name, units_of,
+    Shown, amperes, conductor, depth, entry, entry_in, entry_text, lead_size, mass, measured, money, money_alike,
+    money_shown, percent, power, reach, result, shown, unit_name, units_of,
 };
 pub use reading::{NotRead, read};
-pub use say::{error_text, file_text, finding_text, not_read_text};
+pub use say::{error_text, file_text, not_read_text};
 pub use source::source_text;
+pub use water::{
+    diameter, flow, frequency, head, per_hour, plain_figure, pressure, seconds, series_name, shaft, size_name,
+    velocity, volume, weight, whole,
+};
 pub use words::fields::rating;
 
 #[cfg(test)]

@@ -5,7 +5,8 @@ use super::number::{NO_BREAK, figure, figure_of, grouped, plain};
 use super::words;
 use wellwright_core::cable::lead::Conductor;
 use wellwright_core::quantity::{
-    Entry, Kind, Length, Mass, Money, Power, Unit, UnitSystem, in_feet, in_horsepower, in_pounds, in_watts,
+    ElectricCurrent, Entry, Kind, Length, Mass, Money, Power, Unit, UnitSystem, in_amperes, in_feet, in_horsepower,
+    in_pounds, in_watts,
 };
 use wellwright_core::standards::conductor::Size;
 
@@ -74,6 +75,35 @@ pub fn unit_name(unit: Unit) -> &'static str {
         Unit::SquareMillimeter => "mm²",
         Unit::PoundPerKilofootKcmil => "lb/(1000\u{a0}ft·kcmil)",
         Unit::GramPerCubicCentimeter => "g/cm³",
+        Unit::GallonPerMinute => "gpm",
+        Unit::LiterPerSecond => "L/s",
+        Unit::CubicMeterPerHour => "m³/h",
+        Unit::Gallon => "gal",
+        Unit::Liter => "L",
+        Unit::GallonPerDay => "gal/d",
+        Unit::LiterPerDay => "L/d",
+        Unit::Hour => "h",
+        Unit::Acre => "acre",
+        Unit::Hectare => "ha",
+        Unit::InchPerDay => "in/d",
+        Unit::MillimeterPerDay => "mm/d",
+        Unit::GallonPerMinutePerFoot => "gpm/ft",
+        Unit::LiterPerSecondPerMeter => "L/(s·m)",
+        Unit::GallonPerDayPerFoot => "gal/(d·ft)",
+        Unit::SquareMeterPerDay => "m²/d",
+        Unit::FootPerSquareGallonPerMinute => "ft/gpm²",
+        Unit::SecondSquaredPerMeterToTheFifth => "s²/m⁵",
+        Unit::Inch => "in",
+        Unit::Millimeter => "mm",
+        Unit::PoundPerSquareInch => "psi",
+        Unit::Kilopascal => "kPa",
+        Unit::Bar => "bar",
+        Unit::Hertz => "Hz",
+        Unit::FootPerSecond => "ft/s",
+        Unit::MeterPerSecond => "m/s",
+        Unit::SquareMillimeterPerSecond => "mm²/s",
+        Unit::PoundPerCubicFoot => "lb/ft³",
+        Unit::KilogramPerCubicMeter => "kg/m³",
         _ => "",
     }
 }
@@ -188,7 +218,7 @@ fn cents(figure: &str) -> String {
 /// The result of a working: as [`measured`], to four digits.
 #[must_use]
 pub fn result(value: Entry) -> Shown {
-    if value.unit == Unit::Dollar { measured(value) } else { to_digits(value, 4) }
+    if value.unit == Unit::Dollar { measured(value) } else { in_digits(value, 4) }
 }
 
 /// A figure of a working: money in cents, the rest to seven digits, so that the sums come out as shown.
@@ -197,10 +227,18 @@ pub fn measured(value: Entry) -> Shown {
     if value.unit == Unit::Dollar {
         return money_shown(Money(value.value), 2);
     }
-    to_digits(value, 7)
+    in_digits(value, 7)
 }
 
-fn to_digits(value: Entry, digits: i32) -> Shown {
+/// A current, to tenths.
+#[must_use]
+pub fn amperes(current: ElectricCurrent) -> Shown {
+    shown(in_amperes(current), 1, unit_name(Unit::Ampere))
+}
+
+/// A figure to this many digits.
+#[must_use]
+pub fn in_digits(value: Entry, digits: i32) -> Shown {
     let figure = figure_of(value.value, digits);
     let decimals = figure.split_once(decimals().sign()).map_or(0, |(_, fraction)| fraction.len());
     Shown { figure, unit: unit_name(value.unit), value: value.value, decimals }

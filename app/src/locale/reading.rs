@@ -2,7 +2,7 @@
 
 use super::arithmetic::sum;
 use super::language::{Decimals, decimals};
-use super::quantity::{unit_name, units_of};
+use super::quantity::unit_name;
 use wellwright_core::quantity::{Kind, Unit};
 
 /// Why a text is not a number.
@@ -96,9 +96,10 @@ fn split_unit(text: &str, kind: Kind) -> Result<(&str, Option<Unit>), NotRead> {
         (Some(_), Some(number)) => (number.trim_end(), format!("$/{name}")),
         _ => (number, name.to_owned()),
     };
-    match units_of(kind).into_iter().find(|unit| same_unit(unit_name(*unit), &whole)) {
+    let mut units = Unit::ALL.into_iter().filter(|unit| unit.kind() == kind);
+    match units.find(|unit| same_unit(unit_name(*unit), &whole)) {
         Some(unit) => Ok((number, Some(unit))),
-        None if name.chars().all(|c| c.is_alphabetic() || matches!(c, '%' | '°' | '$' | '/')) => {
+        None if name.chars().all(|c| c.is_alphanumeric() || matches!(c, '%' | '°' | '$' | '/')) => {
             Err(NotRead::Unit(name.chars().take(12).collect()))
         }
         None => Err(NotRead::NotANumber),
@@ -107,7 +108,7 @@ fn split_unit(text: &str, kind: Kind) -> Result<(&str, Option<Unit>), NotRead> {
 
 /// Whether two names stand for one unit: capitals and the degree sign do not matter.
 fn same_unit(name: &str, typed: &str) -> bool {
-    let bare = |text: &str| text.trim_start_matches('°').to_lowercase();
+    let bare = |text: &str| text.trim_start_matches('°').to_lowercase().replace('²', "2").replace('³', "3");
     !name.is_empty() && bare(name) == bare(typed)
 }
 
@@ -262,6 +263,8 @@ mod tests {
         assert_eq!(read("189m", Kind::Length), Ok(Some((189.0, Some(Unit::Meter)))));
         assert_eq!(read("7 1/2 HP", Kind::Power), Ok(Some((7.5, Some(Unit::Horsepower)))));
         assert_eq!(read("45 c", Kind::Temperature), Ok(Some((45.0, Some(Unit::DegreeCelsius)))));
+        assert_eq!(read("90 m3/h", Kind::Flow), Ok(Some((90.0, Some(Unit::CubicMeterPerHour)))));
+        assert_eq!(read("4.1 bar", Kind::Pressure), Ok(Some((4.1, Some(Unit::Bar)))));
         assert_eq!(read("$900", Kind::Money), Ok(Some((900.0, None))));
         assert_eq!(read("$0.5/ft", Kind::MoneyPerLength), Ok(Some((0.5, Some(Unit::DollarPerFoot)))));
         assert_eq!(read("0.5 $/ft", Kind::MoneyPerLength), Ok(Some((0.5, Some(Unit::DollarPerFoot)))));

@@ -1,10 +1,9 @@
 //! Errors and findings in words.
 
-use super::quantity::{depth_in_tenths as depth, entry_text};
+use super::quantity::entry_text;
 use super::reading::NotRead;
 use super::words;
 use wellwright_core::error::InputError;
-use wellwright_core::finding::{Finding, Severity};
 use wellwright_core::job::wire::WireError;
 use wellwright_core::quantity::{Entry, UnitSystem};
 
@@ -33,32 +32,6 @@ pub fn not_read_text(typed: &str, reason: &NotRead) -> String {
         NotRead::TooLarge => (say.too_large)(&short),
         NotRead::DividesByZero => (say.by_zero)(&short),
         NotRead::Unit(unit) => (say.unit_misfit)(&short, unit),
-    }
-}
-
-/// A finding in a sentence: what it is, and what to do.
-#[must_use]
-pub fn finding_text(finding: &Finding, system: UnitSystem) -> String {
-    let (say, way_name) = (&words().say, words().answer.way);
-    match finding {
-        Finding::CableNoSize { way } => (say.no_size)(way_name(*way)),
-        Finding::AluminumInWell => say.aluminum_in_well.to_owned(),
-        Finding::GroundWireGrew { way } => (say.ground_grew)(way_name(*way)),
-        Finding::PumpingLevelAtPump { submergence, .. } if finding.severity() == Severity::Stop => {
-            (say.pump_dry)(&depth(submergence.abs(), system).text())
-        }
-        Finding::PumpingLevelAtPump { submergence, minimum } => {
-            (say.little_water)(&depth(*submergence, system).text(), &depth(*minimum, system).text())
-        }
-        Finding::LevelBelowBottom { level, bottom } => {
-            (say.level_below_bottom)(&depth(*level, system).text(), &depth(*bottom, system).text())
-        }
-        Finding::PumpNearBottom { .. } if finding.severity() == Severity::Stop => say.pump_below_bottom.to_owned(),
-        Finding::PumpNearBottom { off_bottom } => (say.near_bottom)(&depth(*off_bottom, system).text()),
-        Finding::BeyondUsual { field, usual } => {
-            (say.beyond_usual)((words().fields.label)(*field), &entry_text(*usual, system))
-        }
-        _ => String::new(),
     }
 }
 

@@ -7,6 +7,7 @@ use crate::parts::choice::ChoiceField;
 use crate::parts::dialog::Dialog;
 use crate::parts::empty::Empty;
 use crate::parts::file_drop::FileDrop;
+use crate::parts::group::{Fold, Group};
 use crate::parts::icon::Icon;
 use crate::parts::menu::Menu;
 use crate::parts::quantity_field::QuantityField;
@@ -94,8 +95,8 @@ fn Choices() -> impl IntoView {
             <ChoiceField
                 label=words.fields.metal_label
                 id="gallery.metal"
-                options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.fields.metal)(metal))).to_vec()
-                assumed=Metal::Copper
+                options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.fields.metal)(metal).to_owned())).to_vec()
+                assumed=Some(Metal::Copper)
                 value=metal.into()
                 on_choose=Callback::new(move |chosen| metal.set(chosen))
             />
@@ -114,6 +115,11 @@ fn Choices() -> impl IntoView {
                 value=basis.into()
                 on_choose=Callback::new(move |chosen| basis.set(chosen))
             />
+            <Group title=words.flow.well>
+                <Fold title=words.flow.more_of_well note=Signal::stored((words.flow.typed)(2)) must=false>
+                    <p class="note">{words.curve.demo}</p>
+                </Fold>
+            </Group>
             <h2>{words.gallery.buttons}</h2>
             <div class="row">
                 <button class="btn act">{words.list.new_job}</button>

@@ -11,9 +11,10 @@ pub fn ChoiceField<T: Copy + PartialEq + Send + Sync + 'static>(
     /// Id of the control, unique on the page.
     id: &'static str,
     /// Values and words.
-    options: Vec<(T, &'static str)>,
-    /// What stands while nothing is chosen.
-    assumed: T,
+    options: Vec<(T, String)>,
+    /// What stands while nothing is chosen, as far as it is known.
+    #[prop(into)]
+    assumed: Signal<Option<T>>,
     /// What is chosen.
     value: Signal<Option<T>>,
     /// Called with the new choice, `None` for the assumed one.
@@ -26,15 +27,19 @@ pub fn ChoiceField<T: Copy + PartialEq + Send + Sync + 'static>(
     };
     let chosen = Memo::new(move |_| place().map_or_else(String::new, |place| place.to_string()));
     let state = move || if value.get().is_some() { "typed" } else { "assumed" };
-    let word = options.iter().find(|(value, _)| *value == assumed).map_or("", |(_, word)| *word);
+    let words_of = options.clone();
+    let assumed_word = words().fields.assumed;
+    let stands = move || match words_of.iter().find(|(value, _)| Some(*value) == assumed.get()) {
+        Some((_, word)) => format!("{word}, {assumed_word}"),
+        None => assumed_word.to_owned(),
+    };
     let choose = move |event| {
         let place = event_target_value(&event).parse::<usize>().ok();
         on_choose.run(place.and_then(|place| values.get(place)).copied());
     };
-    let option = |(place, (_, word)): (usize, &(T, &'static str))| {
-        view! { <option value=place.to_string()>{*word}</option> }
+    let option = |(place, (_, word)): (usize, (T, String))| {
+        view! { <option value=place.to_string()>{word}</option> }
     };
-    let assumed_word = words().fields.assumed;
     view! {
         <div class="field pick" data-state=state>
             <label for=id>
@@ -42,8 +47,8 @@ pub fn ChoiceField<T: Copy + PartialEq + Send + Sync + 'static>(
                 <Show when=move || value.get().is_none()><small><em>{assumed_word}</em></small></Show>
             </label>
             <select id=id prop:value=chosen on:change=choose>
-                <option value="">{format!("{word}, {assumed_word}")}</option>
-                {options.iter().enumerate().map(option).collect_view()}
+                <option value="">{stands}</option>
+                {options.into_iter().enumerate().map(option).collect_view()}
             </select>
         </div>
     }

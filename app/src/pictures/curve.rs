@@ -67,12 +67,15 @@ impl WayLine {
         let place = |run: &DepthRun, depth: Length| {
             Point::new(grid.axis.x(sweep.cost_on(run, depth, grid.basis)), grid.scale.y(depth))
         };
-        let runs: Vec<RunLine> = sweep
-            .runs
-            .iter()
-            .filter(|run| run.from < end)
-            .map(|run| RunLine { run: *run, from: place(run, run.from), to: place(run, run.to.min(end)) })
-            .collect();
+        let mut runs: Vec<RunLine> = Vec::new();
+        for run in sweep.runs.iter().filter(|run| run.from < end) {
+            let to = place(run, run.to.min(end));
+            match runs.last_mut().filter(|last| alike(&last.run, run)) {
+                // A larger motor on the same cable makes no step.
+                Some(last) => (last.run.to, last.to) = (run.to, to),
+                None => runs.push(RunLine { run: *run, from: place(run, run.from), to }),
+            }
+        }
         let ends_at = Some(sweep.reach()).filter(|reach| *reach < end && !runs.is_empty());
         Self { way: sweep.way, runs, ends_at }
     }
@@ -95,6 +98,11 @@ impl WayLine {
     pub fn stretches(&self) -> impl Iterator<Item = (Point, Point)> + '_ {
         self.runs.iter().map(|run| (run.from, run.to)).chain(self.steps())
     }
+}
+
+/// Whether two runs are of one cable.
+fn alike(one: &DepthRun, other: &DepthRun) -> bool {
+    one.run.conductor == other.run.conductor && one.run.ground == other.run.ground
 }
 
 /// Level hairs between the ways at round depths, only where the 480 V way costs less.

@@ -5,14 +5,17 @@ use crate::locale::{self, words};
 use wellwright_core::cable::lead::Conductor;
 use wellwright_core::evaluate::{Basis, Evaluation, Sweep};
 use wellwright_core::job::Way;
+use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{Length, Power, UnitSystem};
 use wellwright_core::standards::conductor::Size;
 
 /// What a job says about its well.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Facts {
-    /// Depth of the pump.
+    /// Depth of the pump; of a motor on the surface the length of its lead.
     pub depth: Option<Length>,
+    /// Whether the motor works on the surface: then there is no well to draw.
+    pub on_surface: bool,
     /// Lead on the surface.
     pub surface: Option<Length>,
     /// Rated power of the motor.
@@ -35,7 +38,8 @@ impl Facts {
     pub fn of(answer: &Evaluation) -> Self {
         let way = answer.here.as_ref().and_then(|here| here.way(Way::V480));
         Self {
-            depth: answer.inputs.pump_setting.as_ref().ok().map(|known| known.value),
+            depth: answer.depth,
+            on_surface: answer.kind == MotorKind::Surface,
             surface: answer.inputs.surface_run.as_ref().ok().map(|known| known.value),
             power: answer.inputs.motor_power.as_ref().ok().map(|known| known.value),
             lead: way.map(|way| (way.run.run.conductor, way.run.run.ground)),
@@ -74,7 +78,8 @@ fn lasting(sweep: &Sweep, basis: Basis) -> Option<Length> {
 pub fn described(facts: &Facts, answer: &Evaluation, basis: Basis, system: UnitSystem) -> String {
     let (words, say) = (words(), |length| locale::depth(length, system).text());
     let picture = &words.picture;
-    let pump = facts.depth.map_or_else(|| picture.alt_unset.to_owned(), |depth| (picture.alt)(&say(depth)));
+    let known = if facts.on_surface { picture.alt_lead } else { picture.alt };
+    let pump = facts.depth.map_or_else(|| picture.alt_unset.to_owned(), |depth| known(&say(depth)));
     let levels = [
         facts.power.map(|rated| format!("{} {}", picture.pump_and_motor, power(rated, system))),
         facts.static_level.map(|level| (picture.static_level)(&say(level))),

@@ -65,6 +65,9 @@ pub fn Plate(
     // Nothing is drawn before the style sheets are there.
     let shown = Memo::new(move |_| size.get().0 >= 1.0 && ink.with(Option::is_some));
     let compact = move || view.with(|view| view.layout.compact);
+    let on_surface = Memo::new(move |_| facts.get().on_surface);
+    let scale_note =
+        move || if on_surface.get() { words().picture.lead_runs_down } else { words().picture.depths_to_scale };
     view! {
         <div
             class="plate"
@@ -73,12 +76,12 @@ pub fn Plate(
             <canvas node_ref=canvas aria-hidden="true"></canvas>
             <Show when=move || shown.get()>
                 <Well facts=facts view=view answer=answer />
-                <p class="scale-note">{words().picture.depths_to_scale}</p>
+                <p class="scale-note">{scale_note}</p>
                 <Show when=move || answer.with(|answer| answer.sweep.is_none())>
                     <p class="no-curve">{words().picture.nothing_to_draw}</p>
                 </Show>
                 <Probe answer=answer view=view />
-                <Target depth=depth view=view held=held on_grab=on_grab on_depth=on_depth />
+                <Target depth=depth on_surface=on_surface view=view held=held on_grab=on_grab on_depth=on_depth />
             </Show>
         </div>
     }

@@ -76,6 +76,8 @@ pub fn length(entry: Entry) -> Length {
 pub fn Target(
     /// Depth of the pump.
     depth: Memo<Option<Length>>,
+    /// Whether it is the length of a lead on the surface.
+    on_surface: Memo<bool>,
     /// How the picture is looked at.
     view: Memo<View>,
     /// Whether a finger holds it.
@@ -136,7 +138,7 @@ pub fn Target(
                 role="slider"
                 tabindex="0"
                 aria-orientation="vertical"
-                aria-label=words().picture.pump_depth
+                aria-label=move || if on_surface.get() { words().picture.lead_length } else { words().picture.pump_depth }
                 aria-valuemin=move || limits(system()).0.to_string()
                 aria-valuemax=move || limits(system()).1.to_string()
                 aria-valuenow=move || format!("{:.1}", now()).trim_end_matches(".0").to_owned()

@@ -7,7 +7,7 @@ use super::frame::{Frame, Pump};
 use super::layout::Layout;
 use super::mark::Rect;
 use super::spec::{View, rod_step};
-use super::well_words::{Word, words_of};
+use super::well_words::{Word, Words, words_of};
 use super::{casing, head, water};
 use leptos::prelude::*;
 use std::fmt::Write as _;
@@ -44,6 +44,13 @@ pub fn well(frame: &Frame, view: &View) -> Vec<Stroke> {
     }
     head::strokes(frame, &mut out);
     rod(frame, view, &mut out);
+    out
+}
+
+/// Without a well: the rod, along which the lead is told.
+fn rod_alone(frame: &Frame, view: &View) -> Vec<Stroke> {
+    let mut out = Vec::new();
+    rod(&Frame { pump: None, ..*frame }, view, &mut out);
     out
 }
 
@@ -158,9 +165,19 @@ pub fn Well(
     answer: Memo<Evaluation>,
 ) -> impl IntoView {
     let frame = Memo::new(move |_| Frame::of(&facts.get(), &view.get()));
-    let drawn = Memo::new(move |_| well(&frame.get(), &view.get()));
-    let lettered = Memo::new(move |_| words_of(&facts.get(), &view.get()));
+    let on_surface = Memo::new(move |_| facts.get().on_surface);
+    let drawn = Memo::new(move |_| {
+        let (frame, view) = (frame.get(), view.get());
+        if on_surface.get() { rod_alone(&frame, &view) } else { well(&frame, &view) }
+    });
+    let lettered = Memo::new(move |_| match on_surface.get() {
+        true => Words::default(),
+        false => words_of(&facts.get(), &view.get()),
+    });
     let earth = Memo::new(move |_| {
+        if on_surface.get() {
+            return Vec::new();
+        }
         let rects = lettered.with(|words| words.rects(view.get().lettering.small));
         ground(&frame.get(), &rects)
     });

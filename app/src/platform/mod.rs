@@ -3,6 +3,7 @@
 pub mod clipboard;
 pub mod files;
 pub mod focus;
+pub mod forms;
 pub mod language;
 pub mod storage;
 pub mod theme;

@@ -2,10 +2,14 @@
 
 use super::Sheet;
 use wellwright_core::cable::reactance::Build;
-use wellwright_core::job::{Field, Sets};
+use wellwright_core::job::{Choices, Control, DemandBy, DepthOf, DrawdownBy, Field, Part, Sets};
+use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::Entry;
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::Metal;
+use wellwright_core::standards::fittings::Fitting;
+use wellwright_core::standards::pipe::{Nominal, Series};
+use wellwright_core::water::line::FrictionMethod;
 
 /// One change.
 #[derive(Debug, Clone, PartialEq)]
@@ -20,6 +24,10 @@ pub enum Edit {
     Name(String),
     /// Where its prices come from.
     PriceSource(String),
+    /// Points of the pump's curve, as text.
+    Curve(String),
+    /// A fitting added to those of a part of the line.
+    Fitting(Part, Fitting),
 }
 
 /// One choice; `None` goes back to the assumed one.
@@ -35,6 +43,22 @@ pub enum Choice {
     Terminals(Option<bool>),
     /// Most parallel sets.
     Sets(Option<Sets>),
+    /// Where the motor works.
+    MotorKind(Option<MotorKind>),
+    /// How the demand is told.
+    Demand(Option<DemandBy>),
+    /// What the depth of irrigation counts.
+    DepthOf(Option<DepthOf>),
+    /// How the drawdown is told.
+    Drawdown(Option<DrawdownBy>),
+    /// How friction is worked out.
+    Friction(Option<FrictionMethod>),
+    /// How the pump is run.
+    Control(Option<Control>),
+    /// What a pipe is made of; a size that is not made so goes back to the assumed one.
+    Series(Part, Option<Series>),
+    /// Size of a pipe.
+    Size(Part, Option<Nominal>),
 }
 
 /// What a change is about; changes of one topic in a row are undone together.
@@ -48,6 +72,8 @@ pub enum Topic {
     Name,
     /// The source of prices.
     PriceSource,
+    /// The pump's curve.
+    Curve,
 }
 
 impl Edit {
@@ -59,16 +85,13 @@ impl Edit {
             Self::Draft(field, text) => sheet.set_draft(*field, text.clone()),
             Self::Name(name) => sheet.job.name.clone_from(name),
             Self::PriceSource(source) => sheet.job.price_source.clone_from(source),
-            Self::Choice(choice) => {
-                let choices = &mut sheet.job.choices;
-                match *choice {
-                    Choice::Metal(metal) => choices.metal = metal,
-                    Choice::Build(build) => choices.build = build,
-                    Choice::Insulation(rating) => choices.insulation = rating,
-                    Choice::Terminals(marked) => choices.terminals_marked_75 = marked,
-                    Choice::Sets(sets) => choices.most_sets = sets,
-                }
+            Self::Curve(text) => sheet.job.curve.clone_from(text),
+            Self::Fitting(part, fitting) => {
+                let [.., sum] = part.fields();
+                sheet.drafts.remove(&sum);
+                sheet.job.add_fitting(*part, *fitting);
             }
+            Self::Choice(choice) => choice.apply(&mut sheet.job.choices),
         }
         sheet
     }
@@ -80,7 +103,33 @@ impl Edit {
             Self::Figure(field, _) | Self::Draft(field, _) => Topic::Field(*field),
             Self::Name(_) => Topic::Name,
             Self::PriceSource(_) => Topic::PriceSource,
-            Self::Choice(_) => Topic::Choice,
+            Self::Curve(_) => Topic::Curve,
+            Self::Choice(_) | Self::Fitting(..) => Topic::Choice,
+        }
+    }
+}
+
+impl Choice {
+    fn apply(self, choices: &mut Choices) {
+        match self {
+            Self::Metal(metal) => choices.metal = metal,
+            Self::Build(build) => choices.build = build,
+            Self::Insulation(rating) => choices.insulation = rating,
+            Self::Terminals(marked) => choices.terminals_marked_75 = marked,
+            Self::Sets(sets) => choices.most_sets = sets,
+            Self::MotorKind(kind) => choices.motor_kind = kind,
+            Self::Demand(by) => choices.demand = by,
+            Self::DepthOf(of) => choices.depth_of = of,
+            Self::Drawdown(by) => choices.drawdown = by,
+            Self::Friction(method) => choices.friction = method,
+            Self::Control(control) => choices.control = control,
+            Self::Size(part, size) => choices.pipes[part as usize].size = size,
+            Self::Series(part, series) => {
+                choices.pipes[part as usize].series = series;
+                let made = choices.series(part);
+                let size = &mut choices.pipes[part as usize].size;
+                *size = size.filter(|size| made.named(size.name()).is_some());
+            }
         }
     }
 }
@@ -178,6 +227,15 @@ mod tests {
         make(&mut history, &mut sheet, &depth(200.0));
         sheet = history.undo(sheet).unwrap_or_default();
         assert_eq!(sheet.job.get(Field::PumpSetting).map(|entry| entry.value), Some(100.0));
+    }
+
+    #[test]
+    fn a_size_that_the_new_series_lacks_goes_back_to_the_assumed_one() {
+        let size = |name| Edit::Choice(Choice::Size(Part::Drop, Nominal::named(name)));
+        let series = Edit::Choice(Choice::Series(Part::Drop, Some(Series::PvcSdr21)));
+        let kept = |name| series.apply(size(name).apply(Sheet::default())).job.choices.pipe(Part::Drop).size;
+        assert_eq!(kept("2").map(Nominal::name), Some("2"));
+        assert_eq!(kept("1/2"), None);
     }
 
     #[test]

@@ -21,7 +21,7 @@ pub(crate) use water::{LEAST_BAND, largest_load};
 
 use crate::error::InputError;
 use crate::finding::Finding;
-use crate::job::{Entered, Field, Inputs, Job, Way};
+use crate::job::{Checked, Entered, Field, Inputs, Job, Way};
 use crate::pump::motor::MotorKind;
 use crate::quantity::{Entry, Length, feet};
 use crate::standards::conductor::Metal;
@@ -39,6 +39,8 @@ pub enum Sense {
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Evaluation {
+    /// Where the motor works.
+    pub kind: MotorKind,
     /// The job's figures after checking.
     pub inputs: Inputs,
     /// Figures that can't be used, in the order of the page.
@@ -51,6 +53,9 @@ pub struct Evaluation {
     pub sweep: Option<Sweep>,
     /// Cost against the depth of the water; `None` while the power at the shaft is not known.
     pub deeper: Option<Sweep>,
+    /// The job's place on the curve of cost: the depth of a pump in a well, or the length of the lead to a motor on the
+    /// surface.
+    pub depth: Option<Length>,
     /// The lead at the job's depth; `None` without a sweep or a depth.
     pub here: Option<Here>,
     /// What is unwise or unsafe, gravest first.
@@ -58,13 +63,15 @@ pub struct Evaluation {
 }
 
 impl Evaluation {
-    /// Cost against depth in a sense.
+    /// The evaluation as it is seen in a sense of depth: the cost against depth is that of the sense. Where deeper water is
+    /// not known it stays as it is.
     #[must_use]
-    pub fn sweep_in(&self, sense: Sense) -> Option<&Sweep> {
-        match sense {
-            Sense::LongerLead => self.sweep.as_ref(),
-            Sense::DeeperWater => self.deeper.as_ref(),
+    pub fn in_sense(&self, sense: Sense) -> Self {
+        let mut seen = self.clone();
+        if let (Sense::DeeperWater, Some(deeper)) = (sense, &self.deeper) {
+            seen.sweep = Some(deeper.clone());
         }
+        seen
     }
 }
 
@@ -79,25 +86,26 @@ pub fn evaluate(job: &Job) -> Evaluation {
     let mut inputs = Inputs::of(job, entered, water.shaft());
     water::follows(&mut inputs, job, &water);
     let motor = motor::motor_load(job, &inputs, &water);
-    let here_and_surface = lead(job, &inputs);
-    let sweep = here_and_surface.and_then(|(_, surface)| sweep::sweep(&inputs, &job.choices, surface));
-    let depth = here_and_surface.and_then(|(depth, _)| depth);
+    let kind = job.choices.motor_kind();
+    let (depth, surface) = lead(kind, &inputs);
+    let sweep = surface.and_then(|surface| sweep::sweep(&inputs, &job.choices, surface));
     let here = sweep.as_ref().and_then(|sweep| Some(here::here(sweep, depth?)));
     let deeper = deeper::deeper(job, &inputs, &water);
     let mut findings = water::findings(job, &inputs, &water);
     findings.extend(in_the_lead(job, here.as_ref()));
     findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity()));
-    Evaluation { errors: inputs.errors.clone(), inputs, water, motor, sweep, deeper, here, findings }
+    Evaluation { errors: inputs.errors.clone(), kind, inputs, water, motor, sweep, deeper, depth, here, findings }
 }
 
 /// Depth of the job, and the lead on the surface beyond it. The lead of a motor on the surface is told whole as a
 /// surface run: along its curve depth stands for the length of the lead.
-fn lead(job: &Job, inputs: &Inputs) -> Option<(Option<Length>, Length)> {
-    let surface = inputs.surface_run.as_ref().ok()?.value;
-    Some(match job.choices.motor_kind() {
-        MotorKind::Submersible => (inputs.pump_setting.as_ref().ok().map(|known| known.value), surface),
-        MotorKind::Surface => (Some(surface), feet(0.0)),
-    })
+fn lead(kind: MotorKind, inputs: &Inputs) -> (Option<Length>, Option<Length>) {
+    let value = |length: &Checked<Length>| length.as_ref().ok().map(|known| known.value);
+    let surface = value(&inputs.surface_run);
+    match kind {
+        MotorKind::Submersible => (value(&inputs.pump_setting), surface),
+        MotorKind::Surface => (surface, surface.map(|_| feet(0.0))),
+    }
 }
 
 fn in_the_lead(job: &Job, here: Option<&Here>) -> Vec<Finding> {

@@ -99,7 +99,8 @@ impl Part {
     }
 
     /// The series that is assumed.
-    fn assumed(self) -> Series {
+    #[must_use]
+    pub fn assumed(self) -> Series {
         match self {
             Self::Drop | Self::Suction => Series::SteelSchedule40,
             Self::Surface => Series::PvcSchedule40,

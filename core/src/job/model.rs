@@ -1,8 +1,9 @@
 //! A job as it was entered.
 
-use super::{Choices, Field};
+use super::{Choices, Field, Part};
 use crate::pump::motor::RatedVoltage;
-use crate::quantity::{ElectricPotential, Entry, volts};
+use crate::quantity::{ElectricPotential, Entry, Unit, volts};
+use crate::standards::{self, fittings::Fitting};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -96,6 +97,9 @@ pub struct Job {
 }
 
 impl Job {
+    /// Most bytes of a curve's text.
+    pub const MOST_CURVE: usize = 50_000;
+
     /// A job with a name and nothing entered.
     #[must_use]
     pub fn named(name: &str) -> Self {
@@ -106,6 +110,17 @@ impl Job {
     #[must_use]
     pub fn get(&self, field: Field) -> Option<Entry> {
         self.figures.get(&field).copied()
+    }
+
+    /// Adds a fitting to those of a part of the line: its loss coefficient to their sum, to nine decimals. A fitting whose
+    /// coefficient depends on the size of the pipe adds nothing.
+    pub fn add_fitting(&mut self, part: Part, fitting: Fitting) {
+        let [.., field] = part.fields();
+        let sum = self.get(field).map(|entry| entry.value).filter(|sum| sum.is_finite()).unwrap_or(0.0);
+        if let Some(coefficient) = standards::fittings::fitting(fitting).coefficient {
+            let sum = ((sum + coefficient) * 1e9).round() / 1e9;
+            self.set(field, Some(Entry::new(sum, Unit::One)));
+        }
     }
 
     /// Whether nothing was entered yet but a name.

@@ -13,6 +13,20 @@ pub struct DemoPump {
 }
 
 impl DemoPump {
+    /// The rows as text: one point a line, under a line that names the units.
+    ///
+    /// # Units
+    /// Flow in gpm, head in ft, efficiency in percent.
+    /// # Range
+    /// The rows.
+    /// # Source
+    /// Invented.
+    #[must_use]
+    pub fn text(&self) -> String {
+        let rows = self.rows.iter().map(|(flow, head, percent)| format!("{flow}\t{head}\t{percent}"));
+        core::iter::once("gpm\tft\t%".to_owned()).chain(rows).collect::<Vec<_>>().join("\n")
+    }
+
     /// The pump's curve.
     ///
     /// # Units

@@ -59,6 +59,22 @@ impl ColumnUnit {
     }
 }
 
+impl ColumnUnit {
+    /// The unit's name, as a heading tells it.
+    fn name(self) -> &'static str {
+        match self {
+            Self::Gpm => "gpm",
+            Self::LiterPerSecond => "L/s",
+            Self::CubicMeterPerHour => "m3/h",
+            Self::Foot => "ft",
+            Self::Meter => "m",
+            Self::Percent => "%",
+            Self::Horsepower => "hp",
+            Self::Kilowatt => "kW",
+        }
+    }
+}
+
 /// A column as it was read.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Column {
@@ -172,6 +188,31 @@ pub fn read(text: &str, flow: ColumnUnit, head: ColumnUnit) -> Result<Pasted, Pa
         Some(columns) => Ok(Pasted { points, columns }),
         None => Err(PasteError { line: 1, column: 1, fault: PasteFault::NoPoints }),
     }
+}
+
+/// The same text under a first line that names the units of flow and head.
+///
+/// # Units
+/// `flow` and `head` the units that the text's first two columns are in.
+/// # Range
+/// Any text; its columns are parted as they are.
+/// # Source
+/// The form of the text; no formula.
+/// # Example
+/// ```
+/// # use wellwright_core::pump::paste::*;
+/// let text = with_units("0; 250\n3; 110", ColumnUnit::LiterPerSecond, ColumnUnit::Meter);
+/// assert_eq!(text, "L/s; m\n0; 250\n3; 110");
+/// ```
+#[must_use]
+pub fn with_units(text: &str, flow: ColumnUnit, head: ColumnUnit) -> String {
+    let between = match Rows::of(text).separator {
+        Some('\t') => "\t",
+        Some(';') => "; ",
+        Some(_) => ", ",
+        None => " ",
+    };
+    format!("{}{between}{}\n{text}", flow.name(), head.name())
 }
 
 /// The text, what parts its cells, and how its commas read.

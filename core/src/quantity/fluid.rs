@@ -67,6 +67,7 @@ units! {
     }
     Frequency in per_second {
         hertz, in_hertz = 1.0, "hertz";
+        per_hour, in_per_hour = 1.0 / 3600.0, "times in an hour";
     }
     Volume in cubic_meter {
         gallons, in_gallons = CUBIC_METER_PER_GALLON, "US gallons";

@@ -100,6 +100,9 @@ macro_rules! units {
         pub enum Unit { $($(#[$doc])* #[serde(rename = $name)] $unit,)* }
 
         impl Unit {
+            /// Every unit.
+            pub const ALL: [Self; [$($name),*].len()] = [$(Self::$unit),*];
+
             /// The kind of quantity that the unit measures.
             #[must_use]
             pub fn kind(self) -> Kind {

@@ -1,9 +1,8 @@
 //! Figures and choices of a job.
 
-use super::Text;
+use super::{Text, labels};
 use wellwright_core::cable::reactance::Build;
 use wellwright_core::job::Field;
-use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::Metal;
 
@@ -18,8 +17,6 @@ pub struct Fields {
     pub accepted: fn(&str, &str) -> String,
     pub equals: fn(&str) -> String,
     pub other_unit: fn(&str, &str, &str) -> String,
-    pub motor_kind_label: Text,
-    pub motor_kind: fn(MotorKind) -> Text,
     pub metal_label: Text,
     pub metal: fn(Metal) -> Text,
     pub build_label: Text,
@@ -44,40 +41,8 @@ pub fn rating(rating: Rating) -> Text {
 
 /// US English.
 pub const ENGLISH: Fields = Fields {
-    label: |field| match field {
-        Field::PumpSetting => "Pump setting",
-        Field::StaticLevel => "Static level",
-        Field::Drawdown => "Drawdown",
-        Field::WellDepth => "Well depth",
-        Field::MinimumSubmergence => "Minimum submergence",
-        Field::SurfaceRun => "Surface run",
-        Field::MotorPower => "Motor power",
-        Field::NameplateAmps230 => "Nameplate amps, 230\u{a0}V",
-        Field::NameplateAmps460 => "Nameplate amps, 460\u{a0}V",
-        Field::MotorPowerFactor => "Power factor",
-        Field::MotorEfficiency => "Efficiency",
-        Field::Ambient => "Highest ambient",
-        Field::AllowedDrop => "Allowed drop",
-        Field::DeviceAmps => "Breaker or fuse",
-        Field::CableFixed => "Cable, fixed part",
-        Field::CableMetal => "Metal price, as cable",
-        Field::ExtraEquipment => "Extra equipment, 480\u{a0}V",
-        _ => "",
-    },
-    hint: |field| match field {
-        Field::PumpSetting => "its intake, below ground",
-        Field::StaticLevel => "water with the pump at rest",
-        Field::Drawdown => "how far it falls while pumping",
-        Field::WellDepth => "to its bottom",
-        Field::MinimumSubmergence => "water above the pump while it runs",
-        Field::SurfaceRun => "drive to well head",
-        Field::MotorPower => "rated, from the nameplate",
-        Field::Ambient => "along the lead",
-        Field::AllowedDrop => "along the motor lead",
-        Field::DeviceAmps => "ahead of the drive; its marking decides",
-        Field::ExtraEquipment => "drive and filter, over the cost of the 240\u{a0}V way",
-        _ => "",
-    },
+    label: labels::ENGLISH.label,
+    hint: labels::ENGLISH.hint,
     figures_label: "Figures of the job",
     assumed: "assumed",
     worked_out: "worked out",
@@ -85,11 +50,6 @@ pub const ENGLISH: Fields = Fields {
     accepted: |from, to| format!("{from} to {to}"),
     equals: |value| format!("= {value}"),
     other_unit: |field, unit, other| format!("{field} in {unit}; switch to {other}"),
-    motor_kind_label: "Kind of motor",
-    motor_kind: |kind| match kind {
-        MotorKind::Submersible => "Submersible",
-        MotorKind::Surface => "Surface",
-    },
     metal_label: "Metal",
     metal: |metal| match metal {
         Metal::Copper => "Copper",
@@ -117,40 +77,8 @@ pub const ENGLISH: Fields = Fields {
 
 /// Spanish.
 pub const SPANISH: Fields = Fields {
-    label: |field| match field {
-        Field::PumpSetting => "Prof. de la bomba",
-        Field::StaticLevel => "Nivel estático",
-        Field::Drawdown => "Abatimiento",
-        Field::WellDepth => "Profundidad del pozo",
-        Field::MinimumSubmergence => "Sumergencia mínima",
-        Field::SurfaceRun => "Tramo en superficie",
-        Field::MotorPower => "Potencia del motor",
-        Field::NameplateAmps230 => "Amperes de placa, 230\u{a0}V",
-        Field::NameplateAmps460 => "Amperes de placa, 460\u{a0}V",
-        Field::MotorPowerFactor => "Factor de potencia",
-        Field::MotorEfficiency => "Eficiencia",
-        Field::Ambient => "Ambiente máximo",
-        Field::AllowedDrop => "Caída permitida",
-        Field::DeviceAmps => "Pastilla o fusible",
-        Field::CableFixed => "Cable, parte fija",
-        Field::CableMetal => "Precio del metal en cable",
-        Field::ExtraEquipment => "Equipo adicional, 480\u{a0}V",
-        _ => "",
-    },
-    hint: |field| match field {
-        Field::PumpSetting => "su succión, desde el terreno",
-        Field::StaticLevel => "agua con la bomba parada",
-        Field::Drawdown => "cuánto baja al bombear",
-        Field::WellDepth => "hasta el fondo",
-        Field::MinimumSubmergence => "agua sobre la bomba al bombear",
-        Field::SurfaceRun => "del variador al brocal",
-        Field::MotorPower => "nominal, de la placa",
-        Field::Ambient => "a lo largo del cable",
-        Field::AllowedDrop => "en el cable del motor",
-        Field::DeviceAmps => "antes del variador; manda lo que éste indique",
-        Field::ExtraEquipment => "lo que variador y filtro cuestan de más que en 240\u{a0}V",
-        _ => "",
-    },
+    label: labels::SPANISH.label,
+    hint: labels::SPANISH.hint,
     figures_label: "Datos del trabajo",
     assumed: "supuesto",
     worked_out: "calculado",
@@ -158,11 +86,6 @@ pub const SPANISH: Fields = Fields {
     accepted: |from, to| format!("{from} a {to}"),
     equals: |value| format!("= {value}"),
     other_unit: |field, unit, other| format!("{field} en {unit}; cambiar a {other}"),
-    motor_kind_label: "Tipo de motor",
-    motor_kind: |kind| match kind {
-        MotorKind::Submersible => "Sumergible",
-        MotorKind::Surface => "De superficie",
-    },
     metal_label: "Metal",
     metal: |metal| match metal {
         Metal::Copper => "Cobre",

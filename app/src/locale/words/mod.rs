@@ -2,9 +2,13 @@
 
 pub mod answer;
 pub mod cautions;
+pub mod curve;
 pub mod fields;
+pub mod flow;
+pub mod found;
 pub mod frame;
 pub mod gallery;
+mod labels;
 pub mod list;
 pub mod picture;
 pub mod say;
@@ -26,6 +30,12 @@ pub struct Words {
     pub answer: answer::Answer,
     /// The well and the curve.
     pub picture: picture::Picture,
+    /// The water and the pump: choices, answers, what they say.
+    pub flow: flow::Flow,
+    /// The points of a pump's curve as text.
+    pub curve: curve::Curve,
+    /// What is found about the water and the pump.
+    pub found: found::Found,
     /// Tables of the pages.
     pub tables: tables::Tables,
     /// Cautions beside the steps.
@@ -45,6 +55,9 @@ pub static ENGLISH: Words = Words {
     fields: fields::ENGLISH,
     answer: answer::ENGLISH,
     picture: picture::ENGLISH,
+    flow: flow::ENGLISH,
+    curve: curve::ENGLISH,
+    found: found::ENGLISH,
     tables: tables::ENGLISH,
     cautions: cautions::ENGLISH,
     say: say::ENGLISH,
@@ -59,6 +72,9 @@ pub static SPANISH: Words = Words {
     fields: fields::SPANISH,
     answer: answer::SPANISH,
     picture: picture::SPANISH,
+    flow: flow::SPANISH,
+    curve: curve::SPANISH,
+    found: found::SPANISH,
     tables: tables::SPANISH,
     cautions: cautions::SPANISH,
     say: say::SPANISH,

@@ -22,18 +22,16 @@ pub fn Answers(
     /// The job's id, for links to its pages.
     id: StoredValue<String>,
 ) -> impl IntoView {
-    let Desk { open, basis, .. } = desk;
+    let Desk { open, basis, seen, .. } = desk;
     let opens = move |topic| desk.opens_on_basis(topic);
     let there = move |topic: fn(Basis) -> Topic| {
-        Signal::derive(move || {
-            open.answer.with(|answer| working(answer, topic(basis.get()), open.system.get()).is_some())
-        })
+        Signal::derive(move || seen.with(|answer| working(answer, topic(basis.get()), open.system.get()).is_some()))
     };
     let low = |basis| Topic::CableCost(Way::V240, basis);
     let high = |basis| Topic::CableCost(Way::V480, basis);
-    let says = Memo::new(move |_| open.answer.with(|answer| headline(answer, open.system.get(), basis.get())));
+    let says = Memo::new(move |_| seen.with(|answer| headline(answer, open.system.get(), basis.get())));
     let part = move |pick: fn(&Headline) -> &Says| Memo::new(move |_| says.with(|says| pick(says).clone()));
-    let said = Memo::new(move |_| open.answer.with(|answer| sentence(answer, open.system.get(), basis.get())));
+    let said = Memo::new(move |_| seen.with(|answer| sentence(answer, open.system.get(), basis.get())));
     view! {
         <dl class="answers">
             <div class="first">

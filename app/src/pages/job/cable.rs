@@ -38,7 +38,8 @@ fn Make(desk: Desk) -> impl IntoView {
     let open = desk.open;
     let words = &words().fields;
     let usual = Choices::default();
-    let sets: Vec<_> = (1..=Sets::LIMIT).filter_map(Sets::new).map(|sets| (sets, (words.sets)(sets.get()))).collect();
+    let sets: Vec<_> =
+        (1..=Sets::LIMIT).filter_map(Sets::new).map(|sets| (sets, (words.sets)(sets.get()).to_owned())).collect();
     let builds = [Build::PlasticConduit, Build::FlatJacketed, Build::Twisted, Build::SteelConduit];
     view! {
         <Switch
@@ -52,24 +53,24 @@ fn Make(desk: Desk) -> impl IntoView {
         <ChoiceField
             label=words.insulation_label
             id="cable.insulation"
-            options=[Rating::C60, Rating::C75, Rating::C90].map(|kind| (kind, rating(kind))).to_vec()
-            assumed=usual.insulation()
+            options=[Rating::C60, Rating::C75, Rating::C90].map(|kind| (kind, rating(kind).to_owned())).to_vec()
+            assumed=Some(usual.insulation())
             value=desk.chosen(|choices| choices.insulation)
             on_choose=desk.choose(Choice::Insulation)
         />
         <ChoiceField
             label=words.build_label
             id="cable.build"
-            options=builds.map(|build| (build, (words.build)(build))).to_vec()
-            assumed=usual.build()
+            options=builds.map(|build| (build, (words.build)(build).to_owned())).to_vec()
+            assumed=Some(usual.build())
             value=desk.chosen(|choices| choices.build)
             on_choose=desk.choose(Choice::Build)
         />
         <ChoiceField
             label=words.metal_label
             id="cable.metal"
-            options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.metal)(metal))).to_vec()
-            assumed=usual.metal()
+            options=[Metal::Copper, Metal::Aluminum].map(|metal| (metal, (words.metal)(metal).to_owned())).to_vec()
+            assumed=Some(usual.metal())
             value=desk.chosen(|choices| choices.metal)
             on_choose=desk.choose(Choice::Metal)
         />
@@ -77,7 +78,7 @@ fn Make(desk: Desk) -> impl IntoView {
             label=words.sets_label
             id="cable.most_sets"
             options=sets
-            assumed=Sets::ONE
+            assumed=Some(Sets::ONE)
             value=desk.chosen(|choices| choices.most_sets)
             on_choose=desk.choose(Choice::Sets)
         />

@@ -6,7 +6,7 @@ use crate::parts::stations::{Standing, Station};
 use crate::routes::Page;
 use wellwright_core::error::InputError;
 use wellwright_core::evaluate::Evaluation;
-use wellwright_core::finding::{Finding, Severity};
+use wellwright_core::finding::{Finding, Severity, Supplier};
 use wellwright_core::job::{Field, Origin, Way};
 use wellwright_core::quantity::{Entry, Unit, UnitSystem, in_amperes};
 
@@ -14,9 +14,24 @@ use wellwright_core::quantity::{Entry, Unit, UnitSystem, in_amperes};
 #[must_use]
 pub fn page_of(field: Field) -> Page {
     match field {
-        Field::MotorPower
+        Field::PumpEfficiency
+        | Field::ShutOffHead
+        | Field::CurveFrequency
+        | Field::LeastFrequency
+        | Field::MostFrequency
+        | Field::NpshRequired
+        | Field::NpshMargin
+        | Field::MotorDiameter
+        | Field::CasingInside
+        | Field::SleeveInside
+        | Field::LeastFlow
+        | Field::PumpMass
+        | Field::MotorPower
         | Field::NameplateAmps230
         | Field::NameplateAmps460
+        | Field::ServiceFactor
+        | Field::ServiceAmps230
+        | Field::ServiceAmps460
         | Field::MotorPowerFactor
         | Field::MotorEfficiency => Page::Pump,
         Field::DeviceAmps => Page::Power,
@@ -31,6 +46,17 @@ fn page_of_finding(finding: &Finding) -> Page {
     match finding {
         Finding::CableNoSize { .. } | Finding::AluminumInWell | Finding::GroundWireGrew { .. } => Page::Cable,
         Finding::BeyondUsual { field, .. } => page_of(*field),
+        Finding::DemandNotMet { by: Supplier::Pump, .. }
+        | Finding::PumpBeyondCurve { .. }
+        | Finding::CurveUnusable
+        | Finding::CurveOdd { .. }
+        | Finding::FarFromBest { .. }
+        | Finding::NpshShort { .. }
+        | Finding::DeadheadOverRating { .. }
+        | Finding::MotorCoolingLow { .. }
+        | Finding::MotorOverloaded { .. }
+        | Finding::SpeedBandNarrow { .. }
+        | Finding::NameplateDisagrees { .. } => Page::Pump,
         _ => Page::Water,
     }
 }
@@ -57,10 +83,25 @@ pub fn stations(answer: &Evaluation, system: UnitSystem) -> [Station; 7] {
     })
 }
 
-/// Whether an answer at the job's depth waits for a figure; the levels in the well are judged apart.
+/// Whether an answer at the job's depth waits for a figure; the water is judged apart.
 #[must_use]
 pub fn blocks(field: Field) -> bool {
-    !matches!(field, Field::StaticLevel | Field::Drawdown | Field::WellDepth | Field::MinimumSubmergence)
+    matches!(
+        field,
+        Field::PumpSetting
+            | Field::SurfaceRun
+            | Field::MotorPower
+            | Field::NameplateAmps230
+            | Field::NameplateAmps460
+            | Field::MotorPowerFactor
+            | Field::MotorEfficiency
+            | Field::Ambient
+            | Field::AllowedDrop
+            | Field::DeviceAmps
+            | Field::CableFixed
+            | Field::CableMetal
+            | Field::ExtraEquipment
+    )
 }
 
 /// A page's answer in a few words; `None` while a figure for it is missing.
@@ -69,7 +110,7 @@ fn says(page: Page, answer: &Evaluation, system: UnitSystem) -> Option<String> {
     let here = answer.here.as_ref();
     let amps = |amps| shown(in_amperes(amps), 1, locale::unit_name(Unit::Ampere)).text();
     match page {
-        Page::Water => inputs.pump_setting.as_ref().ok().map(|depth| locale::depth(depth.value, system).text()),
+        Page::Water => water_says(answer, system),
         Page::Pump => inputs.motor_power.as_ref().ok().map(|power| locale::power(power.value, system).text()),
         Page::Power => inputs.device.as_ref().ok().map(|device| {
             let amps = locale::entry_text(Entry::new(in_amperes(device.value), Unit::Ampere), system);
@@ -85,6 +126,18 @@ fn says(page: Page, answer: &Evaluation, system: UnitSystem) -> Option<String> {
     }
 }
 
+/// The head at the flow that is asked for; without it how deep the pump hangs.
+fn water_says(answer: &Evaluation, system: UnitSystem) -> Option<String> {
+    let water = &answer.water;
+    match (water.demand, &water.head) {
+        (Some(demand), Some(head)) => {
+            let [flow, head] = [locale::flow(demand.flow.value, system), locale::head(head.total(), system)];
+            Some(format!("{}, {}", flow.text(), head.text()))
+        }
+        _ => answer.inputs.pump_setting.as_ref().ok().map(|depth| locale::depth(depth.value, system).text()),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -97,7 +150,7 @@ mod tests {
         let stations = stations(&evaluate(&demo_jobs().remove(0)), UnitSystem::Us);
         let said: Vec<&str> = stations.iter().map(|station| station.says.as_str()).collect();
         assert!(stations.iter().all(|station| station.standing == Standing::Done), "{stations:?}");
-        assert_eq!(said[..3], ["620\u{a0}ft", "7.5\u{a0}hp", "45\u{a0}A, provisional"]);
+        assert_eq!(said[..3], ["25\u{a0}gpm, 647.9\u{a0}ft", "7.5\u{a0}hp", "45\u{a0}A, provisional"]);
         assert_eq!(said[3..5], ["3\u{a0}×\u{a0}12\u{a0}AWG", "$546 with 480\u{a0}V"]);
     }
 

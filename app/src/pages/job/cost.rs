@@ -56,8 +56,7 @@ pub fn Below(
     let open = desk.open;
     let tables = &words().tables;
     let costs = Memo::new(move |_| open.answer.with(grids::costs));
-    let steps =
-        Memo::new(move |_| open.answer.with(|answer| grids::steps(answer, open.system.get(), desk.basis.get())));
+    let steps = Memo::new(move |_| desk.seen.with(|answer| grids::steps(answer, open.system.get(), desk.basis.get())));
     view! {
         <Table title=tables.costs hint=Signal::stored(tables.costs_hint.to_owned()) grid=costs on_working=desk.opener() />
         <Table title=tables.steps hint=Signal::stored(tables.steps_hint.to_owned()) grid=steps sorts=true />

@@ -2,13 +2,15 @@
 
 use super::headline::{phases, why};
 use crate::locale::{
-    conductor, entry, lead_size, mass, money_alike, money_shown, percent, power, rating, reach, shown, unit_name, words,
+    conductor, entry, lead_size, mass, money_alike, money_shown, percent, power, rating, reach, series_name, shown,
+    size_name, unit_name, words,
 };
 use crate::parts::quantity_field::origin;
 use crate::parts::table::{Cell, Grid};
 use wellwright_core::evaluate::{Basis, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
-use wellwright_core::job::{Checked, Choices, Field, Inputs, Job, Origin, Way};
+use wellwright_core::job::{Checked, DemandBy, Field, Inputs, Job, Origin, Part, Way};
 use wellwright_core::papers::Topic;
+use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{
     ElectricCurrent, ElectricPotential, Money, Unit, UnitSystem, in_amperes, in_volts, in_watts,
 };
@@ -106,6 +108,7 @@ pub fn steps(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Option<Gr
         let cost = |at| Cell::Figure(money_shown(way.cost_on(run, at, basis), 0));
         vec![
             Cell::words((words().answer.way_short)(way.way)),
+            Cell::Figure(power(run.motor, system)),
             Cell::words(conductor(run.run.conductor)),
             Cell::words(lead_size(run.run.ground)),
             Cell::Figure(reach(run.from, system)),
@@ -115,8 +118,17 @@ pub fn steps(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Option<Gr
             cost(run.to),
         ]
     };
-    let columns =
-        vec![table.way, table.size, table.ground, table.from, table.to, table.why, table.cost_from, table.cost_to];
+    let columns = vec![
+        table.way,
+        table.motor,
+        table.size,
+        table.ground,
+        table.from,
+        table.to,
+        table.why,
+        table.cost_from,
+        table.cost_to,
+    ];
     let rows = sweep.ways.iter().rev().flat_map(|way| way.runs.iter().map(move |run| cells(way, run))).collect();
     Some(Grid { columns, rows })
 }
@@ -181,25 +193,52 @@ pub fn figures(answer: &Evaluation, job: &Job, system: UnitSystem) -> Grid {
         };
         Some(vec![Cell::words((words().fields.label)(field)), Cell::Figure(value), Cell::words(from)])
     };
+    let counting = Field::ALL.into_iter().filter(|field| field.counts(job));
     Grid {
         columns: vec![table.figure, table.value, table.origin],
-        rows: Field::ALL.into_iter().filter_map(row).chain(choices(&job.choices)).collect(),
+        rows: counting.filter_map(row).chain(choices(job)).collect(),
     }
 }
 
-/// Every choice with whether it was made: an order rests on them as on the figures.
-fn choices(choices: &Choices) -> Vec<Vec<Cell>> {
-    let (fields, table) = (&words().fields, &words().tables);
-    let row = |name: &'static str, value: &'static str, made: bool| {
-        vec![Cell::words(name), Cell::words(value), Cell::words(if made { table.typed } else { fields.assumed })]
+/// Every choice that counts, with whether it was made: an order rests on them as on the figures.
+fn choices(job: &Job) -> Vec<Vec<Cell>> {
+    let (choices, fields, table) = (&job.choices, &words().fields, &words().tables);
+    let row = |name: &'static str, value: &str, made: bool| {
+        let from = if made { table.typed } else { fields.assumed };
+        vec![Cell::words(name), Cell::words(value.to_owned()), Cell::words(from)]
     };
     let marked = if choices.terminals_marked_75() { words().frame.on } else { words().frame.off };
-    vec![
-        row(fields.motor_kind_label, (fields.motor_kind)(choices.motor_kind()), choices.motor_kind.is_some()),
+    let mut rows = of_water(job, &row);
+    rows.extend([
         row(fields.metal_label, (fields.metal)(choices.metal()), choices.metal.is_some()),
         row(fields.insulation_label, rating(choices.insulation()), choices.insulation.is_some()),
         row(fields.terminals_label, marked, choices.terminals_marked_75.is_some()),
         row(fields.build_label, (fields.build)(choices.build()), choices.build.is_some()),
         row(fields.sets_label, (fields.sets)(choices.most_sets()), choices.most_sets.is_some()),
-    ]
+    ]);
+    rows
+}
+
+fn of_water(job: &Job, row: &dyn Fn(&'static str, &str, bool) -> Vec<Cell>) -> Vec<Vec<Cell>> {
+    let (choices, flow) = (&job.choices, &words().flow);
+    let submersible = choices.motor_kind() == MotorKind::Submersible;
+    let mut rows = vec![
+        row(flow.where_label, (flow.place)(choices.motor_kind()), choices.motor_kind.is_some()),
+        row(flow.demand_label, (flow.demand)(choices.demand()), choices.demand.is_some()),
+    ];
+    if choices.demand() == DemandBy::Land {
+        rows.push(row(flow.depth_of_label, (flow.depth_of)(choices.depth_of()), choices.depth_of.is_some()));
+    }
+    if submersible {
+        rows.push(row(flow.drawdown_label, (flow.drawdown)(choices.drawdown()), choices.drawdown.is_some()));
+    }
+    for part in [if submersible { Part::Drop } else { Part::Suction }, Part::Surface] {
+        let pick = choices.pipe(part);
+        rows.push(row((flow.series_label)(part), &series_name(choices.series(part)), pick.series.is_some()));
+        let size = pick.size.map_or_else(|| "–".to_owned(), size_name);
+        rows.push(row((flow.size_label)(part), &size, pick.size.is_some()));
+    }
+    rows.push(row(flow.friction_label, (flow.friction)(choices.friction()), choices.friction.is_some()));
+    rows.push(row(flow.control_label, (flow.control)(choices.control()), choices.control.is_some()));
+    rows
 }

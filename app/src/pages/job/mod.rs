@@ -6,14 +6,18 @@ mod bar;
 mod cable;
 mod chapter;
 mod cost;
+mod curve;
+mod figures;
 mod findings;
 mod grids;
 mod headline;
 mod nudge;
 mod papers;
+mod pipe;
 mod power;
 mod pump;
 mod startup;
+mod supply;
 mod water;
 
 use crate::locale::words;
@@ -32,9 +36,11 @@ use findings::Findings;
 use leptos::html;
 use leptos::prelude::*;
 use nudge::Nudge;
-use wellwright_core::evaluate::Basis;
+use supply::Supply;
+use wellwright_core::evaluate::{Basis, Evaluation, Sense};
 use wellwright_core::job::{Choices, Field};
 use wellwright_core::papers::{Topic, working};
+use wellwright_core::pump::motor::MotorKind;
 
 /// A working that is open.
 #[derive(Clone, Copy)]
@@ -52,6 +58,10 @@ pub struct Desk {
     pub open: Open,
     /// What is counted in.
     pub basis: RwSignal<Basis>,
+    /// What depth means along the curve.
+    pub sense: RwSignal<Sense>,
+    /// The evaluation in that sense.
+    pub seen: Memo<Evaluation>,
     /// The working that is open.
     working: RwSignal<Option<Opened>>,
     /// Whether a page was turned: then the new page's heading takes the focus.
@@ -77,6 +87,11 @@ impl Desk {
     fn show_working(self, opened: Opened) {
         focus::remember();
         self.working.set(Some(opened));
+    }
+
+    /// Whether the motor works on the surface.
+    fn on_surface(self) -> bool {
+        self.open.answer.with(|answer| answer.kind == MotorKind::Surface)
     }
 
     /// A choice of the job.
@@ -112,9 +127,12 @@ pub fn JobPage(
         _ => before.copied().unwrap_or_default(),
     });
     let open = Open::on_shelf(app, id);
+    let sense = RwSignal::new(Sense::default());
     let desk = Desk {
         open,
         basis: RwSignal::new(Basis::Installed),
+        sense,
+        seen: Memo::new(move |_| open.answer.with(|answer| answer.in_sense(sense.get()))),
         working: RwSignal::new(None),
         turned: StoredValue::new(false),
     };
@@ -185,13 +203,18 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
             Opened::Fixed(topic) => topic,
             Opened::Counting(topic) => topic(basis.get()),
         };
-        open.answer.with(|answer| working(answer, topic, open.system.get()))
+        desk.seen.with(|answer| working(answer, topic, open.system.get()))
     });
     let type_depth = Callback::new(move |()| {
-        if !focus::take(Field::PumpSetting.path()) {
-            id.with_value(|id| Route::Job(id.clone(), Page::Water)).go();
+        let field = depth_field(open);
+        if !focus::take(field.path()) {
+            id.with_value(|id| Route::Job(id.clone(), chapter::page_of(field))).go();
         }
     });
+    let rod_hint = move || match desk.on_surface() {
+        true => words.picture.rod_hint_lead,
+        false => words.picture.rod_hint,
+    };
     let opened = Memo::new(move |_| desk.working.with(Option::is_some));
     let close = Callback::new(move |()| {
         desk.working.set(None);
@@ -212,12 +235,14 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
             </Show>
             <section class="sheet" aria-label=words.answer.label>
                 <StorageNotice />
+                <Supply desk=desk id=id here=here />
                 <Answers desk=desk id=id />
                 <div class="picture">
                     <Picture desk=desk />
                     <Nudge open=open on_type=type_depth />
                     <div class="under">
-                        <p class="note">{words.picture.rod_hint}</p>
+                        <p class="note">{rod_hint}</p>
+                        <SenseOfDepth desk=desk />
                         <Segmented
                             label=words.answer.count_in
                             name="basis".to_owned()
@@ -237,6 +262,32 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
     }
 }
 
+/// The figure that the target and the keys of depth change: of a motor on the surface the length of its lead.
+fn depth_field(open: Open) -> Field {
+    match open.answer.with_untracked(|answer| answer.kind) {
+        MotorKind::Submersible => Field::PumpSetting,
+        MotorKind::Surface => Field::SurfaceRun,
+    }
+}
+
+/// What depth means along the curve, where deeper water is known.
+#[component]
+fn SenseOfDepth(desk: Desk) -> impl IntoView {
+    let words = &words().answer;
+    let known = Memo::new(move |_| desk.open.answer.with(|answer| answer.deeper.is_some()));
+    view! {
+        <Show when=move || known.get()>
+            <Segmented
+                label=words.depth_means
+                name="sense".to_owned()
+                options=vec![(Sense::LongerLead, words.longer_lead), (Sense::DeeperWater, words.deeper_water)]
+                value=desk.sense.into()
+                on_choose=Callback::new(move |chosen| desk.sense.set(chosen))
+            />
+        </Show>
+    }
+}
+
 /// The living picture of the job.
 #[component]
 fn Picture(
@@ -244,15 +295,15 @@ fn Picture(
     desk: Desk,
 ) -> impl IntoView {
     let app = app();
-    let Desk { open, basis, .. } = desk;
+    let Desk { open, basis, seen, .. } = desk;
     view! {
         <Plate
-            answer=open.answer
+            answer=seen
             system=open.system
             basis=basis.into()
             theme=Signal::derive(move || app.settings.get().theme)
             on_grab=open.pause
-            on_depth=Callback::new(move |entry| open.edit.run(Edit::Figure(Field::PumpSetting, Some(entry))))
+            on_depth=Callback::new(move |entry| open.edit.run(Edit::Figure(depth_field(open), Some(entry))))
         />
     }
 }

@@ -1,10 +1,12 @@
 //! The depth by two large keys, for a thumb.
 
+use super::depth_field;
 use crate::locale::{depth, entry_text, words};
 use crate::state::{Edit, Open};
 use leptos::prelude::*;
 use std::time::Duration;
 use wellwright_core::job::Field;
+use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{Entry, Length, Unit, UnitSystem};
 
 /// How long a key is held before it goes on, and how fast it goes on.
@@ -20,16 +22,18 @@ pub fn Nudge(
     on_type: Callback<()>,
 ) -> impl IntoView {
     let picture = &words().picture;
-    let now = Memo::new(move |_| {
-        open.answer.with(|answer| answer.inputs.pump_setting.as_ref().ok().map(|known| known.value))
-    });
+    let now = Memo::new(move |_| open.answer.with(|answer| answer.depth));
     let text = move || now.get().map_or_else(String::new, |now| depth(now, open.system.get()).text());
     let step = move |direction: f64| {
         if let Some(now) = now.get_untracked() {
             open.pause.run(());
             let next = nudged(now, direction, open.system.get_untracked());
-            open.edit.run(Edit::Figure(Field::PumpSetting, Some(next)));
+            open.edit.run(Edit::Figure(depth_field(open), Some(next)));
         }
+    };
+    let name = move || match open.answer.with(|answer| answer.kind) {
+        MotorKind::Submersible => picture.pump_at,
+        MotorKind::Surface => picture.lead_at,
     };
     let by = move || entry_text(step_of(open.system.get()), open.system.get());
     let held = StoredValue::new(None::<IntervalHandle>);
@@ -68,7 +72,7 @@ pub fn Nudge(
         <Show when=move || now.get().is_some()>
             <div class="nudge only-phone">
                 {key(-1.0, "−", picture.shallower)}
-                <button class="btn" on:click=move |_| on_type.run(())>{picture.pump_at}" "<b>{text}</b></button>
+                <button class="btn" on:click=move |_| on_type.run(())>{name}" "<b>{text}</b></button>
                 {key(1.0, "+", picture.deeper)}
             </div>
         </Show>

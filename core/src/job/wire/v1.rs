@@ -4,14 +4,11 @@
 
 use super::WireError;
 use crate::job::{Field, Job, Part, Sets};
-use crate::quantity::{Entry, Unit, UnitSystem};
+use crate::quantity::{Entry, Unit};
 use crate::standards::pipe::{Nominal, Series};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Map, Value, json};
-
-/// Most bytes of a curve's text.
-const MOST_CURVE: usize = 50_000;
 
 const GROUPS: [&str; 8] = ["site", "demand", "well", "line", "pump", "motor", "cable", "prices"];
 
@@ -140,7 +137,8 @@ fn sets(given: u8) -> Result<Sets, WireError> {
 }
 
 fn curve(text: String) -> Result<String, WireError> {
-    if text.len() <= MOST_CURVE { Ok(text) } else { Err(bad("pump.curve", format!("longer than {MOST_CURVE} bytes"))) }
+    let most = Job::MOST_CURVE;
+    if text.len() <= most { Ok(text) } else { Err(bad("pump.curve", format!("longer than {most} bytes"))) }
 }
 
 /// Writes every place, empty ones as `null`.
@@ -202,11 +200,7 @@ pub(super) fn schema() -> Value {
     for field in Field::ALL {
         let accepted = field.spec().accepted;
         let mut units = vec![accepted.unit];
-        for unit in [UnitSystem::Us, UnitSystem::Si].map(|system| system.unit(field.kind())) {
-            if !units.contains(&unit) {
-                units.push(unit);
-            }
-        }
+        units.extend(Unit::ALL.into_iter().filter(|unit| unit.kind() == field.kind() && *unit != accepted.unit));
         add(field.path(), figure_schema(&units, accepted.min, accepted.max));
     }
     for (path, schema) in choice_schemas() {
@@ -258,7 +252,7 @@ fn choice_schemas() -> Vec<(&'static str, Value)> {
         ("pump.control", words(&["constant_pressure", "on_off"])),
         (
             "pump.curve",
-            json!({"type": "string", "maxLength": MOST_CURVE,
+            json!({"type": "string", "maxLength": Job::MOST_CURVE,
             "description": "one point a line: flow in gpm, head in ft, efficiency in %, unless a first line names units"}),
         ),
         ("prices.source", json!({"type": "string"})),

@@ -1,0 +1,186 @@
+//! What is found about the water and the pump, and what to do.
+
+use super::Text;
+use wellwright_core::finding::Supplier;
+use wellwright_core::job::Part;
+
+/// Words of findings.
+pub struct Found {
+    pub demand_not_met: fn(Supplier, &str, &str) -> String,
+    pub beyond_curve: fn(&str) -> String,
+    pub curve_unusable: Text,
+    pub droop: Text,
+    pub no_shut_off: Text,
+    pub best_unlikely: fn(&str) -> String,
+    pub efficiency_against_power: fn(usize) -> String,
+    pub far_from_best: fn(&str) -> String,
+    pub npsh_short: fn(&str, &str) -> String,
+    pub over_rating: fn(&str, &str) -> String,
+    pub cooling_low: fn(&str, &str, &str, &str) -> String,
+    pub overloaded: fn(&str, &str) -> String,
+    pub in_service_factor: fn(&str, &str) -> String,
+    pub band_narrow: fn(&str, &str) -> String,
+    pub band_low: fn(&str, &str) -> String,
+    pub pipe_fast: fn(Part, &str, &str) -> String,
+    pub in_screen: fn(&str) -> String,
+    pub beyond_formulas: Text,
+    pub nameplate_disagrees: fn(Text, &str, &str) -> String,
+}
+
+/// US English.
+pub const ENGLISH: Found = Found {
+    demand_not_met: |by, gives, asked| match by {
+        Supplier::Pump => format!(
+            "The pump gives at most {gives} of {asked} asked for. A larger pump, less pressure, wider pipe, or storage and more hours."
+        ),
+        Supplier::Well => format!(
+            "The well gives at most {gives} of {asked} asked for before it is drawn down to the pump. Storage, more hours, a lower pump, or a second source."
+        ),
+        Supplier::Test => {
+            format!("The well was tested at {gives}, and {asked} is asked for. Test it at that flow first.")
+        }
+    },
+    beyond_curve: |most| {
+        format!("The pump would run past the end of its curve, {most} at full speed. Use a larger pump or less flow.")
+    },
+    curve_unusable: "The pump’s curve can’t be used as it is; the reason stands beside it.",
+    droop: "The curve droops toward shut-off: at low flow the pump may hunt between two flows.",
+    no_shut_off: "The curve does not begin at zero flow, so nothing is known of a shut valve.",
+    best_unlikely: |best| format!("A best efficiency of {best} is hardly a pump’s. Check the units."),
+    efficiency_against_power: |point| {
+        format!("Point {point} of the curve: efficiency and power disagree by more than a tenth; power is used.")
+    },
+    far_from_best: |share| {
+        format!(
+            "The pump works at {share} of its best-efficiency flow; usual is 70 to 120\u{a0}%. Look for another pump."
+        )
+    },
+    npsh_short: |available, required| {
+        format!(
+            "The suction has {available} of head, {required} needed with its margin: it would cavitate. Less lift, or a wider suction."
+        )
+    },
+    over_rating: |gauge, rating| {
+        format!(
+            "Against a shut valve the pump builds {gauge}, the weakest part is rated {rating}. Fit a relief valve for full flow, with no valve before it; cap the speed; or use stronger parts."
+        )
+    },
+    cooling_low: |speed, advised, flow, sleeve| {
+        format!(
+            "Water passes the motor at {speed}, {advised} advised. Keep at least {flow}, or fit a flow sleeve of {sleeve} inside or less."
+        )
+    },
+    overloaded: |shaft, rated| {
+        format!(
+            "The pump takes up to {shaft}, more than a {rated} motor carries. Take the next motor, or cap the speed."
+        )
+    },
+    in_service_factor: |shaft, rated| {
+        format!("The pump takes up to {shaft}: a {rated} motor runs into its service factor.")
+    },
+    band_narrow: |lowest, most| {
+        format!(
+            "The pressure is held from {lowest} up, full speed is {most}: little is left to control by. Less pressure or another pump."
+        )
+    },
+    band_low: |lowest, least| {
+        format!(
+            "At low flow the pressure is held at {lowest}, below the motor’s lowest, {least}. Set {least} as the lowest."
+        )
+    },
+    pipe_fast: |part, velocity, usual| {
+        let pipe = match part {
+            Part::Drop => "drop pipe",
+            Part::Suction => "suction pipe",
+            Part::Surface => "surface pipe",
+        };
+        format!("Water runs at {velocity} in the {pipe}, usual is up to {usual}. Take a wider pipe.")
+    },
+    in_screen: |top| {
+        format!("The pump hangs in the screen or below its top, {top}: it draws sand and can wear through.")
+    },
+    beyond_formulas: "These figures lie beyond what the formulas hold for. Check flow, pipe size and lengths.",
+    nameplate_disagrees: |way, nameplate, expected| {
+        format!(
+            "{way}: the nameplate says {nameplate}, power, efficiency and power factor make {expected}. Read the plate again."
+        )
+    },
+};
+
+/// Spanish.
+pub const SPANISH: Found = Found {
+    demand_not_met: |by, gives, asked| match by {
+        Supplier::Pump => format!(
+            "La bomba da cuando más {gives} de {asked} que se piden. Una bomba mayor, menos presión, tubo más ancho, o almacenamiento y más horas."
+        ),
+        Supplier::Well => format!(
+            "El pozo da cuando más {gives} de {asked} que se piden antes de abatirse hasta la bomba. Almacenamiento, más horas, bomba más abajo u otra fuente."
+        ),
+        Supplier::Test => format!("El pozo se aforó a {gives} y se piden {asked}. Aforelo primero a ese gasto."),
+    },
+    beyond_curve: |most| {
+        format!(
+            "La bomba trabajaría más allá del final de su curva, {most} a plena velocidad. Use una bomba mayor o menos gasto."
+        )
+    },
+    curve_unusable: "La curva de la bomba no se puede usar así; el motivo está junto a ella.",
+    droop: "La curva cae hacia válvula cerrada: a bajo gasto la bomba puede oscilar entre dos gastos.",
+    no_shut_off: "La curva no empieza en gasto cero: no se sabe qué pasa con la válvula cerrada.",
+    best_unlikely: |best| format!("Una mejor eficiencia de {best} no parece de bomba. Revise las unidades."),
+    efficiency_against_power: |point| {
+        format!("Punto {point} de la curva: eficiencia y potencia difieren más de un décimo; se usa la potencia.")
+    },
+    far_from_best: |share| {
+        format!(
+            "La bomba trabaja al {share} de su gasto de mejor eficiencia; lo usual es de 70 a 120\u{a0}%. Busque otra bomba."
+        )
+    },
+    npsh_short: |available, required| {
+        format!(
+            "La succión tiene {available} de carga y se requieren {required} con su margen: cavitaría. Menos altura, o succión más ancha."
+        )
+    },
+    over_rating: |gauge, rating| {
+        format!(
+            "Contra válvula cerrada la bomba da {gauge}; la parte más débil es de {rating}. Ponga válvula de alivio para todo el gasto, sin válvula antes; limite la velocidad; o use partes más fuertes."
+        )
+    },
+    cooling_low: |speed, advised, flow, sleeve| {
+        format!(
+            "El agua pasa junto al motor a {speed}, se recomienda {advised}. Mantenga al menos {flow}, o ponga camisa de flujo de {sleeve} de interior o menos."
+        )
+    },
+    overloaded: |shaft, rated| {
+        format!(
+            "La bomba toma hasta {shaft}, más de lo que carga un motor de {rated}. Use el motor siguiente o limite la velocidad."
+        )
+    },
+    in_service_factor: |shaft, rated| {
+        format!("La bomba toma hasta {shaft}: un motor de {rated} entra en su factor de servicio.")
+    },
+    band_narrow: |lowest, most| {
+        format!(
+            "La presión se mantiene desde {lowest} y la velocidad plena es {most}: queda poco para controlar. Menos presión u otra bomba."
+        )
+    },
+    band_low: |lowest, least| {
+        format!(
+            "A bajo gasto la presión se mantiene a {lowest}, menos que la mínima del motor, {least}. Fije {least} como mínima."
+        )
+    },
+    pipe_fast: |part, velocity, usual| {
+        let pipe = match part {
+            Part::Drop => "la columna",
+            Part::Suction => "la succión",
+            Part::Surface => "la tubería en superficie",
+        };
+        format!("El agua corre a {velocity} en {pipe}; lo usual es hasta {usual}. Use un tubo más ancho.")
+    },
+    in_screen: |top| format!("La bomba está en el cedazo o abajo de su inicio, {top}: jala arena y lo puede gastar."),
+    beyond_formulas: "Estos datos están más allá de lo que cubren las fórmulas. Revise gasto, diámetro y longitudes.",
+    nameplate_disagrees: |way, nameplate, expected| {
+        format!(
+            "{way}: la placa dice {nameplate}; potencia, eficiencia y factor de potencia dan {expected}. Lea otra vez la placa."
+        )
+    },
+};
