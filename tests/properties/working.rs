@@ -45,6 +45,7 @@ fn own(answer: &Evaluation, topic: Topic) -> Option<Entry> {
         }
         Topic::PumpingLevel => Entry::new(in_feet(answer.water.pumping_level?), Unit::Foot),
         Topic::Submergence => Entry::new(in_feet(answer.water.submergence?), Unit::Foot),
+        _ => return None,
     })
 }
 
