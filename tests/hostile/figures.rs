@@ -1,17 +1,15 @@
 //! Figures set in a job directly, past the file reader: not numbers, endless, beyond the range, in another kind of unit.
 
+use super::jobs::{counting, house};
 use wellwright_core::cable::lead::runs;
 use wellwright_core::error::InputError;
 use wellwright_core::evaluate::{Evaluation, error_report, evaluate};
-use wellwright_core::job::{Field, Job, Sets, wire};
+use wellwright_core::job::{Field, Job, Sets};
 use wellwright_core::quantity::{Entry, Unit};
 
-fn good() -> Job {
-    wire::read_text(include_str!("../../core/examples/jobs/house_and_stock_well.json")).unwrap()
-}
-
+/// The answer to a good job in which a field counts and holds this.
 fn with(field: Field, entry: Entry) -> Evaluation {
-    let mut job = good();
+    let mut job = counting(field);
     job.set(field, Some(entry));
     evaluate(&job)
 }
@@ -74,6 +72,19 @@ fn another_kind_of_unit_is_refused_in_every_field() {
             Unit::Pound,
             Unit::PoundPerFoot,
             Unit::Watt,
+            Unit::GallonPerMinute,
+            Unit::Liter,
+            Unit::GallonPerDay,
+            Unit::Hour,
+            Unit::Hectare,
+            Unit::InchPerDay,
+            Unit::LiterPerSecondPerMeter,
+            Unit::SquareMeterPerDay,
+            Unit::FootPerSquareGallonPerMinute,
+            Unit::Inch,
+            Unit::Bar,
+            Unit::Hertz,
+            Unit::MeterPerSecond,
         ] {
             if unit.kind() == field.kind() {
                 continue;
@@ -90,24 +101,57 @@ fn what_must_be_entered_is_asked_for() {
     let answer = evaluate(&Job::default());
     let asked: Vec<_> = answer.errors.iter().map(|error| (error.field(), error.code(), error.given())).collect();
     assert_eq!(asked, [(Field::PumpSetting, "missing", None), (Field::MotorPower, "missing", None)]);
-    for field in [Field::PumpSetting, Field::MotorPower] {
-        let mut job = good();
-        job.set(field, None);
-        only(&evaluate(&job), field, "missing");
-    }
+    let mut job = house();
+    job.set(Field::PumpSetting, None);
+    only(&evaluate(&job), Field::PumpSetting, "missing");
+    // The motor follows from the water; without it, it is asked for.
+    let mut job = house();
+    job.set(Field::MotorPower, None);
+    assert_eq!(evaluate(&job).errors, []);
+    job.set(Field::Flow, None);
+    only(&evaluate(&job), Field::MotorPower, "missing");
 }
 
 /// One bad figure takes away only what depends on it.
 #[test]
 fn the_rest_of_the_answer_stays_alive() {
+    let whole = evaluate(&house());
     let bad = |field: Field| with(field, Entry::new(f64::NAN, field.spec().accepted.unit));
     let no_depth = bad(Field::PumpSetting);
-    assert_eq!(no_depth.sweep, evaluate(&good()).sweep);
+    assert_eq!(no_depth.sweep, whole.sweep);
     assert!(no_depth.here.is_none());
     let no_price = bad(Field::CableMetal);
     assert!(no_price.sweep.is_none() && no_price.inputs.motor_current.iter().all(Result::is_ok));
+    assert_eq!(no_price.water, whole.water);
     // The device of this job is typed, so that nothing of the lead depends on the motor's efficiency.
-    assert_eq!(bad(Field::MotorEfficiency).here, evaluate(&good()).here);
+    assert_eq!(bad(Field::MotorEfficiency).here, whole.here);
+    // No flow, no head; the lead of a typed motor stands, and so do the levels that no flow is needed for.
+    let no_flow = bad(Field::Flow);
+    assert_eq!((&no_flow.here, no_flow.water.static_level), (&whole.here, whole.water.static_level));
+    assert!(no_flow.water.head.is_none() && no_flow.motor.is_none() && no_flow.water.tank.is_some());
+    // A part of the line that can't be used takes the head; the cooling of the motor does not hang on it.
+    let no_pipe = bad(Field::DropFittings);
+    assert!(no_pipe.water.head.is_none() && no_pipe.water.pump.is_none());
+    assert_eq!((no_pipe.water.cooling, &no_pipe.here), (whole.water.cooling, &whole.here));
+    // An efficiency that can't be used is not replaced by an assumed one.
+    let no_efficiency = bad(Field::PumpEfficiency);
+    assert!(no_efficiency.water.head == whole.water.head && no_efficiency.water.shaft().is_none());
+    let no_rating = bad(Field::PressureRating);
+    assert!(no_rating.water.dead_head.is_none() && no_rating.water.shaft() == whole.water.shaft());
+}
+
+/// A figure that does not count is kept, and neither judged nor used, however bad it is.
+#[test]
+fn a_figure_that_does_not_count_is_not_judged() {
+    let mut counted = 0;
+    for field in Field::ALL.into_iter().filter(|field| !field.counts(&house())) {
+        let mut job = house();
+        job.set(field, Some(Entry::new(f64::NAN, Unit::Volt)));
+        assert_eq!(evaluate(&job), evaluate(&house()), "{field:?}");
+        assert!(job.get(field).is_some());
+        counted += 1;
+    }
+    assert!(counted >= 20, "{counted} fields");
 }
 
 /// No other number of sets can be held, so that none is taken for another in silence.
@@ -122,7 +166,7 @@ fn a_number_of_sets_that_no_sum_holds_for_can_not_be_set() {
 /// The same at the formula, which takes a plain number.
 #[test]
 fn a_lead_of_no_sets_is_refused() {
-    let answer = evaluate(&good());
+    let answer = evaluate(&house());
     let mut demands = answer.sweep.unwrap().ways[0].demands;
     assert!(runs(&demands).is_ok_and(|runs| !runs.is_empty()));
     demands.most_sets = 0;

@@ -4,4 +4,7 @@
 
 mod figures;
 mod files;
+mod jobs;
+mod places;
 mod process;
+mod verdicts;

@@ -168,7 +168,7 @@ impl Plain {
 
     /// The first candidate that meets both limits over a lead from this depth, its ground and its price.
     pub fn lead(&self, way: usize, depth: f64) -> Option<Lead> {
-        let feet = depth + self.surface;
+        let feet = self.lead_feet(depth);
         let circuit = self.circuit(way);
         let kept = (1.0 - self.drop / 100.0) * circuit.volts;
         let fits = |candidate: &Candidate| circuit.sent_for(kept, self.ohms(*candidate, feet)) <= circuit.volts;

@@ -1,13 +1,13 @@
 //! Whatever a person enters, every figure of the answer is a number.
 
-use super::jobs::{LEVELS, plain};
+use super::jobs::plain;
 use super::tried;
 use proptest::prelude::*;
 use wellwright_core::evaluate::{Evaluation, evaluate, report};
 use wellwright_core::job::{Field, Inputs, Job, Sets};
 use wellwright_core::quantity::{Entry, Unit, UnitSystem};
 
-const UNITS: [Unit; 22] = [
+const UNITS: [Unit; 48] = [
     Unit::Horsepower,
     Unit::Kilowatt,
     Unit::Ampere,
@@ -30,6 +30,32 @@ const UNITS: [Unit; 22] = [
     Unit::PoundPerFoot,
     Unit::KilogramPerMeter,
     Unit::Watt,
+    Unit::GallonPerMinute,
+    Unit::LiterPerSecond,
+    Unit::CubicMeterPerHour,
+    Unit::Gallon,
+    Unit::Liter,
+    Unit::GallonPerDay,
+    Unit::LiterPerDay,
+    Unit::Hour,
+    Unit::Acre,
+    Unit::Hectare,
+    Unit::InchPerDay,
+    Unit::MillimeterPerDay,
+    Unit::GallonPerMinutePerFoot,
+    Unit::LiterPerSecondPerMeter,
+    Unit::GallonPerDayPerFoot,
+    Unit::SquareMeterPerDay,
+    Unit::FootPerSquareGallonPerMinute,
+    Unit::SecondSquaredPerMeterToTheFifth,
+    Unit::Inch,
+    Unit::Millimeter,
+    Unit::PoundPerSquareInch,
+    Unit::Kilopascal,
+    Unit::Bar,
+    Unit::Hertz,
+    Unit::FootPerSecond,
+    Unit::MeterPerSecond,
 ];
 
 /// Any number at all, with the sizes that hurt more often than chance gives them.
@@ -54,18 +80,41 @@ fn number() -> impl Strategy<Value = f64> {
     ]
 }
 
-/// A good job in which some figures are replaced by anything in any unit, or cleared.
-fn absurd() -> impl Strategy<Value = Job> {
+/// Characters of curves, and some that are in none.
+const SIGNS: [char; 24] = [
+    '0', '1', '2', '5', '9', '.', ',', ';', '-', '+', 'e', ' ', '\t', '\n', '\r', '%', '#', 'm', 'f', 't', 'g', 'p',
+    'h', '³',
+];
+
+/// Any text of a curve: none, noise, rows of any numbers.
+fn text() -> impl Strategy<Value = String> {
+    let noise = prop::collection::vec(prop::sample::select(&SIGNS[..]), 0..60).prop_map(String::from_iter);
+    let row = (number(), number(), number()).prop_map(|(flow, head, share)| format!("{flow}\t{head}\t{share}\n"));
+    let likely = (0.0..400.0f64, 0.0..900.0f64, 0.0..100.0f64);
+    let likely = likely.prop_map(|(flow, head, share)| format!("{flow}\t{head}\t{share}\n"));
+    let rows = prop::collection::vec(prop_oneof![1 => row, 6 => likely], 0..8).prop_map(|rows| rows.concat());
+    prop_oneof![1 => Just(String::new()), 1 => noise, 2 => rows]
+}
+
+/// A good job in which some figures are replaced by anything in any unit, or cleared, and the curve by any text.
+pub fn absurd() -> impl Strategy<Value = Job> {
     let field = || prop::sample::select(&Field::ALL[..]);
     let unit = prop_oneof![Just(None), prop::sample::select(&UNITS[..]).prop_map(Some)];
     let edit = (field(), prop::option::weighted(0.9, (number(), unit)));
-    (plain(), prop::collection::vec(edit, 0..5), prop::option::of(1..=Sets::LIMIT)).prop_map(|(plain, edits, sets)| {
+    let sets = prop::option::of(1..=Sets::LIMIT);
+    let curve = prop::option::weighted(0.2, text());
+    let edits = prop::collection::vec(edit, 0..5);
+    (plain(), edits, sets, curve, any::<bool>()).prop_map(|(plain, edits, sets, curve, own_motor)| {
         let mut job = plain.job(UnitSystem::Us);
+        if !own_motor {
+            job.set(Field::MotorPower, None);
+        }
         for (field, entry) in edits {
             let entry = entry.map(|(value, unit)| Entry::new(value, unit.unwrap_or(field.spec().accepted.unit)));
             job.set(field, entry);
         }
         job.choices.most_sets = sets.and_then(Sets::new).or(job.choices.most_sets);
+        job.curve = curve.unwrap_or(job.curve);
         job
     })
 }
@@ -79,26 +128,42 @@ fn not_a_number(shown: &str) -> Option<&str> {
     Some(&shown[start..place + at.len()])
 }
 
-/// The figures of an answer, less the errors, which repeat what was entered.
+/// The figures of an answer, less the errors and a curve that can't be read, which repeat what was entered.
 fn figures(answer: &Evaluation) -> String {
     let Inputs { pump_setting, surface_run, motor_power, motor_current, power_factor, .. } = &answer.inputs;
-    let Inputs { efficiency, ambient, allowed_drop, device, prices, levels, .. } = &answer.inputs;
+    let Inputs { efficiency, ambient, allowed_drop, device, prices, entered, .. } = &answer.inputs;
     let inputs = (
         (pump_setting.as_ref().ok(), surface_run.as_ref().ok(), motor_power.as_ref().ok(), power_factor.as_ref().ok()),
         motor_current.each_ref().map(|current| current.as_ref().ok()),
         (efficiency.as_ref().ok(), ambient.as_ref().ok(), allowed_drop.as_ref().ok(), device.as_ref().ok()),
         prices.as_ref().ok(),
-        [&levels.static_level, &levels.drawdown, &levels.well_depth].map(|level| level.as_ref().ok()),
-        levels.minimum_submergence.as_ref().ok(),
+        Field::ALL.map(|field| entered.get(field, |value| value)),
+        Field::ALL.map(|field| answer.inputs.stand_in(field)),
     );
-    format!("{inputs:?} {:?} {:?} {:?} {:?}", answer.water, answer.sweep, answer.here, answer.findings)
+    let sweeps = (&answer.sweep, &answer.deeper, &answer.here);
+    let mut water = answer.water.clone();
+    water.curve = water.curve.filter(Result::is_ok);
+    format!("{inputs:?} {water:?} {:?} {sweeps:?} {:?}", answer.motor, answer.findings)
 }
 
-/// Fields that a sweep over depth can do without: the setting always, the efficiency where the device is typed.
-fn spared(field: Field, job: &Job) -> bool {
-    field == Field::PumpSetting
-        || LEVELS.contains(&field)
-        || (field == Field::MotorEfficiency && job.get(Field::DeviceAmps).is_some())
+/// Fields without which there is no lead.
+const OF_THE_LEAD: [Field; 11] = [
+    Field::SurfaceRun,
+    Field::Ambient,
+    Field::MotorPower,
+    Field::NameplateAmps230,
+    Field::NameplateAmps460,
+    Field::MotorPowerFactor,
+    Field::AllowedDrop,
+    Field::DeviceAmps,
+    Field::CableFixed,
+    Field::CableMetal,
+    Field::ExtraEquipment,
+];
+
+/// A sweep over depth waits for these; for the efficiency only where the device is not typed.
+fn needed(field: Field, job: &Job) -> bool {
+    OF_THE_LEAD.contains(&field) || (field == Field::MotorEfficiency && job.get(Field::DeviceAmps).is_none())
 }
 
 proptest! {
@@ -118,8 +183,8 @@ proptest! {
     fn where_there_is_no_answer_there_is_an_error(job in absurd()) {
         let answer = evaluate(&job);
         let blamed: Vec<Field> = answer.errors.iter().map(|error| error.field()).collect();
-        let needed = blamed.iter().any(|field| !spared(*field, &job));
-        prop_assert_eq!(answer.sweep.is_none(), needed, "{:?}", answer.errors);
+        let lead = blamed.iter().any(|field| needed(*field, &job));
+        prop_assert_eq!(answer.sweep.is_none(), lead, "{:?}", answer.errors);
         let here = answer.sweep.is_some() && !blamed.contains(&Field::PumpSetting);
         prop_assert_eq!(answer.here.is_some(), here, "{:?}", answer.errors);
         let mut sorted = blamed.clone();
@@ -130,6 +195,7 @@ proptest! {
             let accepted = error.accepted();
             prop_assert_eq!(accepted, error.field().spec().accepted);
             prop_assert!(accepted.min.is_finite() && accepted.max.is_finite());
+            prop_assert!(error.field().counts(&job), "{:?} does not count", error);
         }
     }
 }

@@ -1,5 +1,6 @@
 //! Random jobs: plain numbers in US units, from which a job is entered in either family of units.
 
+use super::waters::{Waters, waters};
 use proptest::prelude::*;
 use wellwright_core::cable::reactance::Build;
 use wellwright_core::job::{Choices, Field, Job, Sets};
@@ -32,6 +33,7 @@ pub struct Plain {
     pub insulation: Rating,
     pub marked: bool,
     pub sets: u8,
+    pub water: Waters,
 }
 
 /// Rated powers that table 430.250 lists.
@@ -44,6 +46,22 @@ pub const TABLE_HP: [f64; 21] = [
 pub const LEVELS: [Field; 4] = [Field::StaticLevel, Field::Drawdown, Field::WellDepth, Field::MinimumSubmergence];
 
 impl Plain {
+    /// The length of the lead at a depth: that of a motor on the surface is told whole, and depth stands for it.
+    pub fn lead_feet(&self, depth: f64) -> f64 {
+        match self.kind {
+            MotorKind::Submersible => depth + self.surface,
+            MotorKind::Surface => depth,
+        }
+    }
+
+    /// The depth at which the job's own lead is read off its curve.
+    pub fn own_depth(&self) -> f64 {
+        match self.kind {
+            MotorKind::Submersible => self.depth,
+            MotorKind::Surface => self.surface,
+        }
+    }
+
     /// The job, entered in a family of units. The conversions are by definition of the units.
     pub fn job(&self, system: UnitSystem) -> Job {
         let us = system == UnitSystem::Us;
@@ -56,7 +74,9 @@ impl Plain {
             insulation: Some(self.insulation),
             terminals_marked_75: Some(self.marked),
             most_sets: Sets::new(self.sets),
+            ..self.water.choices()
         };
+        self.water.enter(&mut job, system);
         let mut enter = |field: Field, us_entry: (f64, Unit), si_entry: (f64, Unit)| {
             let (value, unit) = if us { us_entry } else { si_entry };
             job.set(field, Some(Entry::new(value, unit)));
@@ -97,7 +117,7 @@ impl Plain {
 
 /// Any job that can be evaluated.
 pub fn plain() -> impl Strategy<Value = Plain> {
-    (site(), levels(), motor(), cable(), prices()).prop_map(|(site, levels, motor, cable, prices)| {
+    (site(), levels(), motor(), cable(), prices(), waters()).prop_map(|(site, levels, motor, cable, prices, water)| {
         let (depth, surface, ambient) = site;
         let (hp, nameplate, power_factor, efficiency, kind) = motor;
         let (metal, build, insulation, marked, sets, drop, device) = cable;
@@ -122,6 +142,7 @@ pub fn plain() -> impl Strategy<Value = Plain> {
             insulation,
             marked,
             sets,
+            water,
         }
     })
 }

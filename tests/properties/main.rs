@@ -14,12 +14,14 @@ mod jobs;
 mod pump;
 mod pump_paste;
 mod pump_refused;
+mod silence;
 mod sweep;
 mod units;
 mod water;
 mod water_friction;
 mod water_head;
 mod water_well;
+mod waters;
 mod working;
 mod working_tables;
 

@@ -15,10 +15,10 @@ use wellwright_core::quantity::{
 
 /// Steps of flow, falls of head between them as shares, and what is left at the end.
 #[derive(Debug, Clone)]
-struct Made {
-    flows: Vec<f64>,
-    heads: Vec<f64>,
-    efficiencies: Vec<f64>,
+pub struct Made {
+    pub flows: Vec<f64>,
+    pub heads: Vec<f64>,
+    pub efficiencies: Vec<f64>,
 }
 
 impl Made {
@@ -42,7 +42,7 @@ impl Made {
 }
 
 /// A pump that falls from each point to the next, with an efficiency that rises and falls as a pump's does.
-fn pump() -> impl Strategy<Value = Made> {
+pub fn pump() -> impl Strategy<Value = Made> {
     let steps = prop::collection::vec((0.2..1.0f64, 0.05..1.0f64), 3..10);
     (steps, 5.0..2000.0f64, 30.0..2000.0f64, 0.3..0.85f64).prop_map(|(steps, most, shut_off, best)| {
         let (width, fall): (f64, f64) = (steps.iter().map(|s| s.0).sum(), steps.iter().map(|s| s.1).sum());

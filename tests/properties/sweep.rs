@@ -52,12 +52,13 @@ proptest! {
         let answer = evaluate(&job.job(UnitSystem::Us));
         let (Some(sweep), Some(here)) = (&answer.sweep, &answer.here) else { return Ok(()) };
         for way in Way::ALL {
-            let run = sweep.way(way).run_at(feet(job.depth));
+            let run = sweep.way(way).run_at(feet(job.own_depth()));
             prop_assert_eq!(here.way(way).map(|lead| lead.run), run.copied());
             let Some(lead) = here.way(way) else { continue };
-            prop_assert_eq!(Some(lead.cable), sweep.way(way).cost_at(feet(job.depth), Basis::Cable));
+            prop_assert_eq!(Some(lead.cable), sweep.way(way).cost_at(feet(job.own_depth()), Basis::Cable));
             let candidate = (lead.run.run.conductor.sets, lead.run.run.conductor.size as usize);
-            let hand = job.circuit(way as usize).drop(job.ohms(candidate, job.depth + job.surface)).unwrap();
+            let feet = job.lead_feet(job.own_depth());
+            let hand = job.circuit(way as usize).drop(job.ohms(candidate, feet)).unwrap();
             prop_assert!((in_volts(lead.drop) - hand).abs() <= 1e-9 * 240.0, "{} and {hand}", in_volts(lead.drop));
         }
         if let (Some(saving), Some(low), Some(high)) = (here.saving, here.way(Way::V240), here.way(Way::V480)) {
@@ -79,7 +80,7 @@ proptest! {
                 prop_assert_eq!(run.to, next.from);
                 prop_assert_eq!(sweep.way(way).run_at(run.to), Some(run));
                 prop_assert_eq!(sweep.way(way).run_at(run.to + feet(1e-6)), Some(next));
-                let ends_at = run.to.value / 0.3048 + job.surface;
+                let ends_at = job.lead_feet(run.to.value / 0.3048);
                 let candidate = (run.run.conductor.sets, run.run.conductor.size as usize);
                 let circuit = job.circuit(way as usize);
                 let drop = circuit.drop(job.ohms(candidate, ends_at)).unwrap();

@@ -16,6 +16,7 @@ mod water;
 mod water_flow;
 mod water_jobs;
 mod water_lift;
+mod whole_jobs;
 
 use inputs::Inputs;
 use rows::{Row, not_walked, rows};

@@ -151,16 +151,23 @@ pub const PRECHARGE_SHARE: f64 = 0.70;
 pub(super) fn tank(entered: &Entered, control: Control, flow: Option<VolumeRate>) -> Option<Tank> {
     let volume = entered.get(Field::TankVolume, gallons)?;
     let (precharge, cut_in) = band(entered, control)?;
+    let cut_out = entered.get(Field::Pressure, psi)?;
+    let cut_in = to_the_last_digits(cut_in.value, cut_out);
     let band = Band {
-        precharge: precharge.value,
-        cut_in: cut_in.value,
-        cut_out: entered.get(Field::Pressure, psi)?,
+        precharge: to_the_last_digits(precharge.value, cut_in),
+        cut_in,
+        cut_out,
         barometric: barometric_pressure(entered.get(Field::Altitude, meters)?).ok()?,
     };
     let drawdown = tank_drawdown(volume, band).ok()?;
     let starts = flow.filter(|_| control == Control::OnOff).and_then(|flow| most_starts(drawdown, flow).ok());
     let run_time = flow.and_then(|flow| run_time(drawdown, flow, gpm(0.0)).ok());
     Some(Tank { volume, band, drawdown, run_time, starts })
+}
+
+/// A pressure that rounding moved past its limit is the limit.
+fn to_the_last_digits(pressure: Pressure, limit: Pressure) -> Pressure {
+    if pressure > limit && pressure <= limit * (1.0 + 1e-9) { limit } else { pressure }
 }
 
 pub(super) fn surge(system: &System, flow: VolumeRate) -> Option<Surge> {

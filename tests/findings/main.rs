@@ -1,0 +1,73 @@
+//! Each finding of the water, the pump and the motor, raised on one side of its limit and not on the other.
+//!
+//! Where a limit lies is worked by hand or read off the job's own figures that other tests prove. Equality passes: a limit
+//! is tried a millionth to either side, and where rounding allows it at the very figure.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod curve;
+mod motor;
+mod pump;
+mod told;
+mod water;
+
+use wellwright_core::evaluate::{Evaluation, evaluate};
+use wellwright_core::finding::{Finding, Severity};
+use wellwright_core::job::{Field, Job, wire};
+use wellwright_core::quantity::Entry;
+
+/// The house's well, its motor entered.
+pub fn house() -> Job {
+    wire::read_text(include_str!("../../core/examples/jobs/house_and_stock_well.json")).unwrap()
+}
+
+/// The field's surface pump.
+pub fn field() -> Job {
+    wire::read_text(include_str!("../../core/examples/jobs/field_surface_pump.json")).unwrap()
+}
+
+/// A job with figures entered in the units of their ranges.
+pub fn with(mut job: Job, figures: &[(Field, f64)]) -> Job {
+    for (field, value) in figures {
+        job.set(*field, Some(Entry::new(*value, field.spec().accepted.unit)));
+    }
+    job
+}
+
+/// A job without some figures.
+pub fn without(mut job: Job, fields: &[Field]) -> Job {
+    for field in fields {
+        job.set(*field, None);
+    }
+    job
+}
+
+/// The findings of a code.
+pub fn of_code(answer: &Evaluation, code: &str) -> Vec<Finding> {
+    answer.findings.iter().filter(|finding| finding.code() == code).copied().collect()
+}
+
+/// How grave the findings of a code are, and how many.
+pub fn found(job: &Job, code: &str) -> Vec<Severity> {
+    of_code(&evaluate(job), code).iter().map(Finding::severity).collect()
+}
+
+/// Whether a code is raised.
+pub fn raised(job: &Job, code: &str) -> bool {
+    !found(job, code).is_empty()
+}
+
+/// A little under and over a limit.
+pub const UNDER: f64 = 1.0 - 1e-6;
+/// As [`UNDER`], to the other side.
+pub const OVER: f64 = 1.0 + 1e-6;
+
+/// Where a condition that holds at `low` and not at `high` ends.
+pub fn edge(low: f64, high: f64, holds: impl Fn(f64) -> bool) -> f64 {
+    let (mut low, mut high) = (low, high);
+    assert!(holds(low) && !holds(high), "no edge between {low} and {high}");
+    for _ in 0..200 {
+        let middle = 0.5 * (low + high);
+        if holds(middle) { low = middle } else { high = middle }
+    }
+    0.5 * (low + high)
+}

@@ -1,0 +1,142 @@
+//! What the report tells of each finding: its code, how grave it is, its source, and the figures that it has.
+
+use super::{field, house, with, without};
+use serde_json::Value;
+use std::collections::BTreeSet;
+use wellwright_core::evaluate::{evaluate, report};
+use wellwright_core::job::{Field, Job};
+use wellwright_core::standards::conductor::Metal;
+
+/// Jobs that together raise every finding, each with the codes that it is made for, and what is told of them beside code,
+/// severity and source.
+fn jobs() -> Vec<(Job, &'static [(&'static str, &'static [&'static str])])> {
+    const PAIR: &[&str] = &["actual", "limit"];
+    let curved = |text: &str, figures: &[(Field, f64)]| {
+        let mut job = with(house(), figures);
+        job.curve = text.into();
+        job
+    };
+    let mut aluminum = with(house(), &[(Field::MotorPower, 200.0)]);
+    aluminum.choices.metal = Some(Metal::Aluminum);
+    let bottom = [(Field::WellDepth, 471.0), (Field::PumpSetting, 470.0), (Field::ScreenTop, 470.0)];
+    let curve = "0.1,820,1\n25,676,60\n40,362,44\n";
+    vec![
+        (
+            house(),
+            &[("GROUND_WIRE_GREW", &["way"]), ("DEADHEAD_OVER_RATING", PAIR), ("BEYOND_USUAL", &["field", "usual"])],
+        ),
+        (aluminum, &[("CABLE_NO_SIZE", &["way"]), ("ALUMINIUM_IN_WELL", &[])]),
+        (
+            with(house(), &bottom),
+            &[
+                ("PUMPING_LEVEL_AT_PUMP", PAIR),
+                ("PUMP_NEAR_BOTTOM", PAIR),
+                ("LEVEL_BELOW_BOTTOM", PAIR),
+                ("PUMP_IN_SCREEN", &["limit"]),
+            ],
+        ),
+        (with(house(), &[(Field::TestedYield, 20.0)]), &[("DEMAND_NOT_MET", &["actual", "limit", "by"])]),
+        (curved("x", &[]), &[("CURVE_UNUSABLE", &[])]),
+        (
+            curved(curve, &[(Field::StaticLevel, 10.0), (Field::Pressure, 0.0), (Field::PumpSetting, 60.0)]),
+            &[("CURVE_ODD", &["why"]), ("PUMP_BEYOND_CURVE", &["limit"])],
+        ),
+        (curved(curve, &[(Field::Flow, 14.0)]), &[("FAR_FROM_BEST", &["actual"])]),
+        (
+            with(field(), &[(Field::NpshRequired, 30.0), (Field::SuctionInside, 5.0)]),
+            &[("NPSH_SHORT", PAIR), ("PIPE_FAST", &["actual", "limit", "part"])],
+        ),
+        (
+            with(without(house(), &[Field::NameplateAmps460]), &[(Field::LeastFlow, 5.0), (Field::MotorPower, 5.0)]),
+            &[
+                ("MOTOR_COOLING_LOW", PAIR),
+                ("MOTOR_OVERLOADED", PAIR),
+                ("NAMEPLATE_DISAGREES", &["actual", "limit", "way"]),
+            ],
+        ),
+        (with(house(), &[(Field::MostFrequency, 52.0)]), &[("SPEED_BAND_NARROW", PAIR)]),
+        (with(house(), &[(Field::CutIn, 61.0)]), &[("BEYOND_FORMULAS", &[])]),
+    ]
+}
+
+/// Every code that there is.
+const CODES: [&str; 21] = [
+    "CABLE_NO_SIZE",
+    "ALUMINIUM_IN_WELL",
+    "GROUND_WIRE_GREW",
+    "PUMPING_LEVEL_AT_PUMP",
+    "PUMP_NEAR_BOTTOM",
+    "LEVEL_BELOW_BOTTOM",
+    "DEMAND_NOT_MET",
+    "PUMP_BEYOND_CURVE",
+    "CURVE_UNUSABLE",
+    "CURVE_ODD",
+    "FAR_FROM_BEST",
+    "NPSH_SHORT",
+    "DEADHEAD_OVER_RATING",
+    "MOTOR_COOLING_LOW",
+    "MOTOR_OVERLOADED",
+    "SPEED_BAND_NARROW",
+    "PIPE_FAST",
+    "PUMP_IN_SCREEN",
+    "BEYOND_FORMULAS",
+    "NAMEPLATE_DISAGREES",
+    "BEYOND_USUAL",
+];
+
+#[test]
+fn every_finding_is_raised_and_told_with_its_figures() {
+    let mut met = BTreeSet::new();
+    for (job, codes) in jobs() {
+        let answer = evaluate(&job);
+        let told = report("", &answer);
+        let told = told["findings"].as_array().unwrap();
+        assert_eq!(told.len(), answer.findings.len());
+        for (code, figures) in codes {
+            let finding = told.iter().find(|finding| finding["code"] == *code);
+            let finding = finding.unwrap_or_else(|| panic!("{code} is not among {:?}", answer.findings));
+            assert!(["note", "caution", "stop"].contains(&finding["severity"].as_str().unwrap()));
+            assert!(!finding["source"].as_str().unwrap().is_empty());
+            let held = finding.as_object().unwrap().iter().filter(|(_, value)| !value.is_null());
+            let held: BTreeSet<&str> = held.map(|(name, _)| name.as_str()).collect();
+            let expected: BTreeSet<&str> = ["code", "severity", "source"].iter().chain(*figures).copied().collect();
+            assert_eq!(held, expected, "{code}");
+            for name in ["usual", "actual", "limit"].iter().filter(|name| figures.contains(name)) {
+                assert!(finding[name]["value"].is_number() && finding[name]["unit"].is_string(), "{code}: {finding}");
+            }
+            met.insert(*code);
+        }
+    }
+    assert_eq!(met, BTreeSet::from(CODES));
+}
+
+/// The gravest stands first, whatever is found.
+#[test]
+fn the_gravest_stands_first() {
+    for (job, _) in jobs() {
+        let severities: Vec<_> = evaluate(&job).findings.iter().map(|finding| finding.severity()).collect();
+        assert!(severities.windows(2).all(|pair| pair[0] >= pair[1]), "{severities:?}");
+    }
+}
+
+/// Each source of a finding is a key of the list of sources.
+#[test]
+fn every_source_of_a_finding_is_listed() {
+    let sources = std::fs::read_to_string(wellwright_tests::root().join("core/SOURCES.md")).unwrap();
+    for (job, _) in jobs() {
+        for finding in evaluate(&job).findings {
+            assert!(sources.contains(&format!("\n## {}\n", finding.source())), "{}", finding.source());
+        }
+    }
+}
+
+/// A figure that a finding tells is the one that the answer holds.
+#[test]
+fn a_finding_and_the_answer_tell_the_same_figure() {
+    let told = report("", &evaluate(&house()));
+    let finding = told["findings"].as_array().unwrap().iter().find(|one| one["code"] == "DEADHEAD_OVER_RATING");
+    assert_eq!(Some(&finding.unwrap()["actual"]), told.pointer("/water/dead_head/gauge"));
+    let rating = serde_json::json!({"value": 125.0, "unit": "psi"});
+    assert_eq!(wellwright_tests::difference(&finding.unwrap()["limit"], &rating, 1e-12, 0.0), None);
+    assert_ne!(told.pointer("/water/dead_head/gauge"), Some(&Value::Null));
+}
