@@ -31,6 +31,14 @@ impl Worked {
         let value = self.value / under.value;
         Self::rounded(value, (self.off + value.abs() * under.off) / (under.value.abs() - under.off).max(0.0))
     }
+    /// Raised to any power; the exponent is a plain number of the formula.
+    fn raised(self, power: f64) -> Self {
+        let value = self.value.powf(power);
+        Self::rounded(value, (value * power * self.off / self.value).abs() + 4.0 * f64::EPSILON * value.abs())
+    }
+    fn ln(self) -> Self {
+        Self::rounded(self.value.ln(), (self.off / self.value).abs())
+    }
     fn root(self) -> Self {
         let value = self.value.sqrt();
         // Near zero the root of what rounding may have left there.
@@ -81,6 +89,14 @@ fn product(pieces: &mut Pieces, known: Known) -> Result<Worked, String> {
 }
 
 fn factor(pieces: &mut Pieces, known: Known) -> Result<Worked, String> {
+    if let Some(function) = take(pieces, &["ln", "log"]) {
+        let inside = match pieces.peek() {
+            Some(Math::Sign("(")) => factor(pieces, known)?.ln(),
+            piece => return Err(format!("{function} of {piece:?}")),
+        };
+        let base_ten = Worked::given(std::f64::consts::LN_10);
+        return Ok(if function == "ln" { inside } else { inside.over(base_ten) });
+    }
     if take(pieces, &["("]).is_some() {
         let inside = sum(pieces, known)?;
         return take(pieces, &[")"]).map(|_| inside).ok_or_else(|| "a bracket is open".into());
@@ -95,7 +111,11 @@ fn factor(pieces: &mut Pieces, known: Known) -> Result<Worked, String> {
         Some(Math::Root(part)) => Ok(work(part, known)?.root()),
         Some(Math::Power(base, power)) => {
             let base = work(base, known)?;
-            Ok((1..*power).fold(base, |total, _| total.times(base)))
+            // A whole power of what may be below zero, or zero.
+            if power.fract() == 0.0 && (1.0..10.0).contains(power) {
+                return Ok((1..*power as u8).fold(base, |total, _| total.times(base)));
+            }
+            Ok(base.raised(*power))
         }
         Some(Math::Max(one, other)) => {
             let (one, other) = (work(one, known)?, work(other, known)?);
@@ -121,7 +141,7 @@ fn a_formula_is_worked_as_it_is_read() {
     assert_eq!(numbers(&two_plus_three_times_four).unwrap().value, 14.0);
     let bracket: Vec<Math> = ["(".into(), number(2.0), "−".into(), number(5.0), ")".into()].into();
     let tree = [
-        Math::Root(vec![Math::Power(bracket.clone(), 2), "+".into(), Math::Power(vec![number(4.0)], 2)]),
+        Math::Root(vec![Math::Power(bracket.clone(), 2.0), "+".into(), Math::Power(vec![number(4.0)], 2.0)]),
         "−".into(),
         Math::Fraction(vec![number(6.0)], bracket.clone()),
         "·".into(),
@@ -131,6 +151,16 @@ fn a_formula_is_worked_as_it_is_read() {
     ];
     // √((−3)² + 4²) − 6/(−3) · 2 + 1
     assert!((numbers(&tree).unwrap().value - 10.0).abs() < 1e-12);
+    // −2 · log 100 + ln(1) + 32^0.4 = −4 + 0 + 4
+    let of =
+        |function: &'static str, value: f64| -> [Math; 4] { [function.into(), "(".into(), number(value), ")".into()] };
+    let mut functions = vec![number(-2.0), "·".into()];
+    functions.extend(of("log", 100.0));
+    functions.push("+".into());
+    functions.extend(of("ln", 1.0));
+    functions.extend(["+".into(), Math::Power(vec![number(32.0)], 0.4)]);
+    assert!(numbers(&functions).unwrap().value.abs() < 1e-12);
+    assert!(numbers(&["ln".into(), number(1.0)]).is_err());
     for bad in [&bracket[..4], &[number(1.0), number(2.0)], &["+".into()], &[], &[number(1.0), "·".into()]] {
         assert!(numbers(bad).is_err(), "{bad:?}");
     }

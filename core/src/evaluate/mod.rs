@@ -17,6 +17,7 @@ pub use motor::MotorLoad;
 pub use report::{error as error_report, report};
 pub use sweep::{Basis, DEEPEST_FEET, DepthRun, Sweep, WaySweep};
 pub use water::*;
+pub(crate) use water::{LEAST_BAND, largest_load};
 
 use crate::error::InputError;
 use crate::finding::Finding;

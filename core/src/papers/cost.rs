@@ -1,7 +1,9 @@
 //! The working of the costs: a lead's, the saving, the break-even depth.
 
 use super::math::{Math, Symbol, formula};
-use super::working::{DEPTH, EnteredValue, LEAD, Name, SETS, SURFACE, Sheet, Working, length, money};
+use super::name::Name;
+use super::sheet::{DEPTH, LEAD, SETS, SURFACE, Sheet, length, money};
+use super::working::{EnteredValue, Working};
 use crate::cable::conductor::{STRAND_LAY, metal_mass, properties};
 use crate::evaluate::{Basis, Crossing, DepthRun, Evaluation, Place, Sweep};
 use crate::job::{Field, Origin, Way};
@@ -64,15 +66,13 @@ pub(super) fn cable_cost(evaluation: &Evaluation, way: Way, basis: Basis, mut sh
     let per_pound = (prices.cable_metal.per_pound(), Unit::DollarPerPound);
     sheet.put(METAL_PRICE, Name::MetalPrice, per_pound, inputs.origin(Field::CableMetal));
     sheet.step(price(way), formula![FIXED, "+", METAL_PRICE, "·", METAL], per_length(lead.run.price));
-    sheet.put(DEPTH, Name::PumpSetting, length(here.depth), inputs.origin(Field::PumpSetting));
-    let surface = inputs.surface_run.as_ref().ok()?;
-    sheet.lead(here.depth, surface.value, surface.origin);
+    sheet.lead_here(evaluation)?;
     let mut result = sheet.step(cost(way), formula![price(way), "·", LEAD], money(lead.cable));
     if has_equipment(way, basis) {
         put_extra(evaluation, &mut sheet)?;
         result = sheet.step(installed(way), formula![cost(way), "+", EXTRA], money(lead.installed));
     }
-    let metal = sheet.shown(in_pounds(lead.metal), Unit::Pound);
+    let metal = sheet.shown((in_pounds(lead.metal), Unit::Pound));
     let density = match evaluation.sweep.as_ref()?.way(way).demands.setting.metal {
         Metal::Copper => "astm-b3",
         Metal::Aluminum => "astm-b230",
@@ -119,7 +119,7 @@ pub(super) fn saving(evaluation: &Evaluation, basis: Basis, mut sheet: Sheet) ->
         put_extra(evaluation, &mut sheet)?;
         result = sheet.step(SAVED, formula![SAVED_CABLE, "−", EXTRA], money(saving.net));
     }
-    let metal = sheet.shown(in_pounds(saving.metal), Unit::Pound);
+    let metal = sheet.shown((in_pounds(saving.metal), Unit::Pound));
     Some(Working { more: vec![metal], ..sheet.done(result, &[]) })
 }
 
@@ -128,8 +128,7 @@ pub(super) fn break_even(evaluation: &Evaluation, basis: Basis, mut sheet: Sheet
     let crossing = sweep.break_even(basis).lasting()?;
     let above = pair(sweep, |run| run.to >= crossing.depth)?;
     let below = pair(sweep, |run| run.to > crossing.depth).unwrap_or(above);
-    let (value, unit) = length(crossing.depth);
-    let result = sheet.shown(value, unit);
+    let result = sheet.shown(length(crossing.depth));
     if basis == Basis::Installed {
         put_extra(evaluation, &mut sheet)?;
     }
@@ -156,17 +155,25 @@ fn gap(sweep: &Sweep, runs: [DepthRun; 2], depth: Length, basis: Basis) -> f64 {
     (low - high).size().0
 }
 
+/// True where a part of the lead hangs in the well and the rest is a surface run; a motor on the surface has it all there,
+/// and depth stands for its length.
+fn hangs(evaluation: &Evaluation, sweep: &Sweep) -> bool {
+    evaluation.inputs.surface_run.as_ref().is_ok_and(|run| run.value == sweep.surface_run)
+}
+
 /// Two lines that cross: the lead whose cheaper cable pays for the equipment, and both costs there.
 fn on_run(evaluation: &Evaluation, crossing: &Crossing, runs: [DepthRun; 2], sheet: &mut Sheet) -> Option<()> {
     let sweep = evaluation.sweep.as_ref()?;
     for (way, run) in Way::ALL.into_iter().zip(runs) {
         sheet.put(price(way), Name::CablePrice(way), per_length(run.price), Origin::WorkedOut);
     }
-    let origin = evaluation.inputs.origin(Field::SurfaceRun);
-    sheet.put(SURFACE, Name::SurfaceRun, length(sweep.surface_run), origin);
     let cheaper = formula![price(Way::V240), "−", price(Way::V480)];
     sheet.step(LEAD, vec![Math::Fraction(formula![EXTRA], cheaper)], length(crossing.depth + sweep.surface_run));
-    sheet.step(DEPTH, formula![LEAD, "−", SURFACE], length(crossing.depth));
+    if hangs(evaluation, sweep) {
+        let origin = evaluation.inputs.origin(Field::SurfaceRun);
+        sheet.put(SURFACE, Name::SurfaceRun, length(sweep.surface_run), origin);
+        sheet.step(DEPTH, formula![LEAD, "−", SURFACE], length(crossing.depth));
+    }
     for (way, run) in Way::ALL.into_iter().zip(runs) {
         let at = sweep.way(way).cost_on(&run, crossing.depth, Basis::Installed);
         cost_step(way, Basis::Installed, index(way), at, sheet);
@@ -184,8 +191,12 @@ fn at_step(
     sheet: &mut Sheet,
 ) -> Option<()> {
     let sweep = evaluation.sweep.as_ref()?;
-    sheet.put(DEPTH, Name::BreakEvenDepth, length(crossing.depth), Origin::WorkedOut);
-    sheet.lead(crossing.depth, sweep.surface_run, evaluation.inputs.origin(Field::SurfaceRun));
+    if hangs(evaluation, sweep) {
+        sheet.put(DEPTH, Name::BreakEvenDepth, length(crossing.depth), Origin::WorkedOut);
+        sheet.lead(crossing.depth, sweep.surface_run, evaluation.inputs.origin(Field::SurfaceRun));
+    } else {
+        sheet.put(LEAD, Name::BreakEvenDepth, length(crossing.depth), Origin::WorkedOut);
+    }
     for (way, run) in Way::ALL.into_iter().zip(above) {
         sheet.put(price(way), Name::CablePrice(way), per_length(run.price), Origin::WorkedOut);
         let at = sweep.way(way).cost_on(&run, crossing.depth, basis);

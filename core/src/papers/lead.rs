@@ -1,18 +1,18 @@
 //! The working of the lead: motor current, ampacity, drop.
 
 use super::math::{Math, Measured, Symbol, formula};
-use super::working::{DEPTH, EnteredValue, LEAD, Limit, LimitKind, Name, SETS, Sheet, Working, current, length};
+use super::name::Name;
+use super::sheet::{LEAD, SETS, Sheet, current, power as shown_power};
+use super::working::{EnteredValue, Limit, LimitKind, Working};
 use crate::cable::conductor::table_resistance;
 use crate::cable::drop::drop_parts;
 use crate::cable::lead::{Conductor, Demands, impedance};
 use crate::cable::reactance::{Build, reactance};
 use crate::evaluate::{Evaluation, WayHere};
 use crate::finding::Finding;
-use crate::job::{Field, Known, Origin, Way};
+use crate::job::{Known, Origin, Way};
 use crate::pump::motor::table_rows;
-use crate::quantity::{
-    ElectricCurrent, ElectricPotential, OhmsPerLength, Unit, in_horsepower, in_ohms_per_kilofoot, in_volts,
-};
+use crate::quantity::{ElectricCurrent, ElectricPotential, OhmsPerLength, Unit, in_ohms_per_kilofoot, in_volts};
 use crate::standards::ambient::{ambient_factor, bundle_factor};
 use crate::standards::ampacity::table_310_16;
 use crate::standards::conductor::TABLE_8_AT;
@@ -21,16 +21,21 @@ const CURRENT: Symbol = Symbol::plain("I");
 const TABLE: Symbol = Symbol::of("I", "t");
 const NAMEPLATE: Symbol = Symbol::of("I", "n");
 const OTHER: Symbol = Symbol::of("I", "m");
-const RATED: Symbol = Symbol::of("V", "n");
+pub(super) const RATED: Symbol = Symbol::of("V", "n");
 const RATED_OTHER: Symbol = Symbol::of("V", "m");
-const POWER: Symbol = Symbol::plain("P");
+pub(super) const POWER: Symbol = Symbol::plain("P");
+pub(super) const SHAFT: Symbol = Symbol::of("P", "s");
 const POWERS: [Symbol; 2] = [Symbol::of("P", "1"), Symbol::of("P", "2")];
 const CURRENTS: [Symbol; 2] = [Symbol::of("I", "1"), Symbol::of("I", "2")];
 
 pub(super) fn motor_current(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Option<Working> {
     let found = evaluation.inputs.motor_current[way as usize].as_ref().ok()?;
     let power = evaluation.inputs.motor_power.as_ref().ok()?;
-    sheet.put(POWER, Name::MotorPower, (in_horsepower(power.value), Unit::Horsepower), power.origin);
+    if let Some(shaft) = evaluation.water.shaft().filter(|_| power.origin == Origin::WorkedOut) {
+        // The motor is the smallest standard one for the pump.
+        sheet.put(SHAFT, Name::ShaftPower, shown_power(shaft), Origin::WorkedOut);
+    }
+    sheet.put(POWER, Name::MotorPower, shown_power(power.value), power.origin);
     let (low, high) = table_rows(power.value).ok()?;
     let amperes = [low, high].map(|row| (row.amperes(way.rated()), Unit::Ampere));
     if low.hp == high.hp {
@@ -47,11 +52,10 @@ pub(super) fn motor_current(evaluation: &Evaluation, way: Way, mut sheet: Sheet)
         sheet.step(TABLE, between, current(found.table));
     }
     // Without a nameplate the table's current is the answer, and no sum is left.
-    let (value, unit) = current(found.sizing);
-    let mut result = sheet.shown(value, unit);
+    let mut result = sheet.shown(current(found.sizing));
     if let Some(nameplate) = found.nameplate {
         put_nameplate(evaluation, way, nameplate, &mut sheet)?;
-        result = sheet.step(CURRENT, formula![Math::Max(formula![TABLE], formula![NAMEPLATE])], (value, unit));
+        result = sheet.step(CURRENT, formula![Math::Max(formula![TABLE], formula![NAMEPLATE])], current(found.sizing));
     }
     Some(sheet.done(result, &["nec-2023-430.250", "nec-2023-430.6", "practice"]))
 }
@@ -137,9 +141,9 @@ const RESISTANCE: Symbol = Symbol::plain("R");
 const REACTANCE: Symbol = Symbol::plain("X");
 const ONE_RESISTANCE: Symbol = Symbol::of("R", "1");
 const ONE_REACTANCE: Symbol = Symbol::of("X", "1");
-const COS: Symbol = Symbol::plain("cos φ");
+pub(super) const COS: Symbol = Symbol::plain("cos φ");
 const SIN: Symbol = Symbol::plain("sin φ");
-const FACTOR: Symbol = Symbol::plain("k");
+pub(super) const FACTOR: Symbol = Symbol::plain("k");
 const SENDING: Symbol = Symbol::plain("V");
 const ALONG: Symbol = Symbol::plain("a");
 const ACROSS: Symbol = Symbol::plain("b");
@@ -160,11 +164,9 @@ pub(super) fn drop(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Optio
     sheet.put(CURRENT, Name::MotorCurrent, current(load.current), Origin::WorkedOut);
     sheet.put(COS, Name::PowerFactor, (cos.value, Unit::One), cos.origin);
     sheet.put(FACTOR, Name::PhaseFactor, (load.phases.factor(), Unit::One), Origin::Definition);
-    sheet.put(DEPTH, Name::PumpSetting, length(here.depth), inputs.origin(Field::PumpSetting));
-    let surface = inputs.surface_run.as_ref().ok()?;
-    sheet.lead(here.depth, surface.value, surface.origin);
+    sheet.lead_here(evaluation)?;
     put_impedance(lead.run.run.conductor, demands, &mut sheet);
-    let sine = Math::Root(formula![1.0, "−", Math::Power(formula![COS], 2)]);
+    let sine = Math::Root(formula![1.0, "−", Math::Power(formula![COS], 2.0)]);
     sheet.step(SIN, vec![sine], ((1.0 - cos.value * cos.value).sqrt(), Unit::One));
     let over = |inside: Vec<Math>| {
         let product = [formula![FACTOR, "·", CURRENT, "·", LEAD, "·", "("], inside, formula![")"]].concat();
@@ -172,7 +174,7 @@ pub(super) fn drop(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Optio
     };
     sheet.step(ALONG, over(formula![RESISTANCE, "·", COS, "+", REACTANCE, "·", SIN]), volts(parts.along));
     sheet.step(ACROSS, over(formula![REACTANCE, "·", COS, "−", RESISTANCE, "·", SIN]), volts(parts.across));
-    let received = Math::Root(formula![Math::Power(formula![SENDING], 2), "−", Math::Power(formula![ACROSS], 2)]);
+    let received = Math::Root(formula![Math::Power(formula![SENDING], 2.0), "−", Math::Power(formula![ACROSS], 2.0)]);
     let result = sheet.step(DROP, formula![SENDING, "+", ALONG, "−", received], volts(lead.drop));
     let share = formula![Math::Fraction(formula![DROP], formula![SENDING]), "·", 100.0];
     let share = sheet.step(SHARE, share, (100.0 * lead.drop_share, Unit::Percent));
@@ -181,7 +183,7 @@ pub(super) fn drop(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Optio
     let percent = (100.0 * allowed.value, Unit::Percent);
     sheet.put(ALLOWED, Name::AllowedDrop, percent, allowed.origin);
     let holds = lead.drop_share <= allowed.value * (1.0 + 1e-9);
-    let limit = lead_limit(way, LimitKind::AtMost, share, sheet.shown(percent.0, percent.1), holds);
+    let limit = lead_limit(way, LimitKind::AtMost, share, sheet.shown(percent), holds);
     let mut sources = vec!["nec-2023-ch9-t8", "ieee-141-1993", "practice"];
     sources.insert(1, reactance_source(demands.build));
     Some(Working { more: vec![share], limit: Some(limit), ..sheet.done(result, &sources) })
@@ -197,7 +199,7 @@ fn put_impedance(conductor: Conductor, demands: &Demands, sheet: &mut Sheet) {
         Build::FlatJacketed | Build::Twisted => Origin::WorkedOut,
     };
     sheet.enter_conductor(conductor, demands.setting.metal);
-    let temperature = sheet.shown(TABLE_8_AT.0, Unit::DegreeCelsius);
+    let temperature = sheet.shown((TABLE_8_AT.0, Unit::DegreeCelsius));
     sheet.enter(Name::ConductorTemperature, EnteredValue::Temperature(temperature));
     sheet.enter(Name::LeadBuild, EnteredValue::Build(demands.build));
     let symbols = if sets > 1 { (ONE_RESISTANCE, ONE_REACTANCE) } else { (RESISTANCE, REACTANCE) };

@@ -38,14 +38,14 @@ pub enum Math {
     Symbol(Symbol),
     /// A number.
     Number(Measured),
-    /// One of `+`, `−`, `·`, `(` and `)`.
+    /// One of `+`, `−`, `·`, `(` and `)`, or `ln` or `log` (to base ten) before what stands in brackets.
     Sign(&'static str),
     /// The first over the second.
     Fraction(Vec<Math>, Vec<Math>),
     /// Square root.
     Root(Vec<Math>),
     /// A power.
-    Power(Vec<Math>, u8),
+    Power(Vec<Math>, f64),
     /// The larger of both.
     Max(Vec<Math>, Vec<Math>),
     /// The smaller of both.
@@ -111,9 +111,9 @@ mod tests {
             "b" => Some(Entry::new(-3.0, Unit::Volt)),
             _ => None,
         };
-        let tree = formula![a, "−", Math::Root(vec![Math::Power(formula![b], 2)]), "+", c, "·", 4.0];
+        let tree = formula![a, "−", Math::Root(vec![Math::Power(formula![b], 2.0)]), "+", c, "·", 4.0];
         let (two, three) = (Math::Number(Entry::new(2.0, Unit::Volt)), Math::Number(Entry::new(-3.0, Unit::Volt)));
-        let squared = Math::Power(vec![Math::Sign("("), three, Math::Sign(")")], 2);
+        let squared = Math::Power(vec![Math::Sign("("), three, Math::Sign(")")], 2.0);
         assert_eq!(filled(&tree, &value), formula![two, "−", Math::Root(vec![squared]), "+", c, "·", 4.0]);
     }
 }

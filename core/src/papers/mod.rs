@@ -1,10 +1,27 @@
 //! What goes on paper: the working behind each answer, as structure. Symbols, numbers and codes, no sentences.
 
+mod air;
+mod conversion;
+mod cooling;
 mod cost;
+mod demand;
+mod fall;
+mod head;
 mod lead;
+mod level;
 mod math;
-mod water;
+mod motor;
+mod name;
+mod pipe;
+mod pump;
+mod safety;
+mod sheet;
+mod suction;
+mod topic;
 mod working;
 
+pub use conversion::Conversion;
 pub use math::{Math, Measured, Symbol};
-pub use working::{Entered, EnteredValue, Limit, LimitKind, Name, Put, Step, Topic, Working, working};
+pub use name::Name;
+pub use topic::Topic;
+pub use working::{Caveat, Entered, EnteredValue, Limit, LimitKind, Put, Step, Working, working};

@@ -117,6 +117,22 @@ pub fn vapor_pressure(temperature: Celsius) -> Result<Pressure, OutsideRange> {
     Ok(Pressure::new::<pascal>(22.064e6 * (sum / share).exp()))
 }
 
+/// Radius of the earth of the standard atmosphere, m.
+pub(crate) const EARTH_RADIUS: f64 = 6_356_766.0;
+/// Fall of temperature with height of the standard atmosphere, K/m.
+const LAPSE: f64 = 0.0065;
+/// Temperature at sea level of the standard atmosphere, K.
+const SEA_LEVEL_KELVINS: f64 = 288.15;
+/// The same over the fall with height, m.
+pub(crate) const LAPSE_HEIGHT: f64 = SEA_LEVEL_KELVINS / LAPSE;
+/// Exponent of the standard atmosphere, g M/(R L).
+pub(crate) const BAROMETRIC_EXPONENT: f64 = crate::quantity::STANDARD_GRAVITY * 28.9644 / (8314.32 * LAPSE);
+
+/// Pressure at sea level of the standard atmosphere.
+pub(crate) fn sea_level() -> Pressure {
+    Pressure::new::<pascal>(101_325.0)
+}
+
 /// Pressure of the standard atmosphere: p = p_0 (1 − L h/T_0)^(g M / R L), with the geopotential height h = r z/(r + z).
 ///
 /// # Units
@@ -135,10 +151,7 @@ pub fn vapor_pressure(temperature: Celsius) -> Result<Pressure, OutsideRange> {
 /// # Ok::<(), wellwright_core::error::OutsideRange>(())
 /// ```
 pub fn barometric_pressure(altitude: Length) -> Result<Pressure, OutsideRange> {
-    const EARTH: f64 = 6_356_766.0;
-    const LAPSE: f64 = 0.0065;
     let z = OutsideRange::check("altitude", altitude.get::<meter>(), -500.0, 11_000.0)?;
-    let height = EARTH * z / (EARTH + z);
-    let exponent = crate::quantity::STANDARD_GRAVITY * 28.9644 / (8314.32 * LAPSE);
-    Ok(Pressure::new::<pascal>(101_325.0 * (1.0 - LAPSE * height / 288.15).powf(exponent)))
+    let height = EARTH_RADIUS * z / (EARTH_RADIUS + z);
+    Ok(sea_level() * (1.0 - LAPSE * height / SEA_LEVEL_KELVINS).powf(BAROMETRIC_EXPONENT))
 }

@@ -7,7 +7,7 @@ use crate::quantity::{
 use core::f64::consts::PI;
 
 /// Euler's constant γ.
-const EULER_GAMMA: f64 = 0.577_215_664_901_532_9;
+pub(crate) const EULER_GAMMA: f64 = 0.577_215_664_901_532_9;
 /// Below this u the short form is good.
 pub const COOPER_JACOB_BELOW: f64 = 0.01;
 

@@ -56,7 +56,7 @@ fn row(pieces: &[Math], out: &mut String) {
                 row(base, out);
                 out.push_str(if whole { "" } else { "<mo>)</mo>" });
                 out.push_str("</mrow>");
-                let _ = write!(out, "<mn>{power}</mn></msup>");
+                let _ = write!(out, "<mn>{}</mn></msup>", power_text(*power));
             }
             Math::Max(one, other) => choice(words().working.larger, one, other, out),
             Math::Min(one, other) => choice(words().working.smaller, one, other, out),
@@ -98,6 +98,11 @@ fn number_text(number: Measured) -> String {
     }
 }
 
+/// The power that something is raised to.
+fn power_text(power: f64) -> String {
+    measured(Measured::new(power, Unit::One)).figure
+}
+
 /// A formula on one line.
 #[must_use]
 pub fn line(symbol: Symbol, formula: &[Math], result: Option<Measured>) -> String {
@@ -114,7 +119,10 @@ fn flat(pieces: &[Math], out: &mut String) {
         match piece {
             Math::Symbol(symbol) => out.push_str(&symbol.text()),
             Math::Number(number) => out.push_str(&number_text(*number)),
-            Math::Sign(text @ ("(" | ")")) => out.push_str(text),
+            // Brackets, and the name of a function before them, stand close.
+            Math::Sign(text) if matches!(*text, "(" | ")") || text.starts_with(char::is_alphabetic) => {
+                out.push_str(text);
+            }
             Math::Sign(text) => {
                 let _ = write!(out, " {text} ");
             }
@@ -129,7 +137,7 @@ fn flat(pieces: &[Math], out: &mut String) {
                 out.push_str(if whole { "" } else { "(" });
                 flat(base, out);
                 out.push_str(if whole { "" } else { ")" });
-                let _ = write!(out, "^{power}");
+                let _ = write!(out, "^{}", power_text(*power));
             }
             Math::Max(one, other) => pair(words().working.larger, one, "; ", other, out),
             Math::Min(one, other) => pair(words().working.smaller, one, "; ", other, out),
@@ -158,7 +166,7 @@ mod tests {
     use super::*;
     use crate::platform::storage::demo_jobs;
     use wellwright_core::evaluate::evaluate;
-    use wellwright_core::job::Way;
+    use wellwright_core::job::{Field, Job, Part, Way};
     use wellwright_core::papers::{Topic, working};
     use wellwright_core::quantity::UnitSystem;
 
@@ -175,15 +183,30 @@ mod tests {
     }
 
     #[test]
+    fn functions_and_powers_read_as_they_are_said() {
+        let number = |value| Math::Number(Measured::new(value, Unit::One));
+        let inside = [Math::Sign("log"), Math::Sign("("), number(0.5), Math::Sign(")")];
+        let raised = Math::Power(vec![number(4.0)], 1.852);
+        let pieces = [vec![number(-2.0), Math::Sign("·")], inside.to_vec(), vec![Math::Sign("+"), raised]].concat();
+        let mut out = String::new();
+        flat(&pieces, &mut out);
+        assert_eq!(out, "\u{2212}2 · log(0.5) + 4^1.852");
+    }
+
+    #[test]
     fn a_formula_reads_on_one_line_and_as_markup() {
-        let answer = evaluate(&demo_jobs().remove(0));
-        let worked = working(&answer, Topic::PumpingLevel, UnitSystem::Us).unwrap();
-        let step = &worked.steps[0];
+        let mut job = Job::default();
+        job.set(Field::StaticLevel, Some(Measured::new(430.0, Unit::Foot)));
+        job.set(Field::Drawdown, Some(Measured::new(42.0, Unit::Foot)));
+        let worked = working(&evaluate(&job), Topic::PumpingLevel, UnitSystem::Us).unwrap();
+        let step = worked.steps.last().unwrap();
         assert_eq!(line(step.symbol, &step.filled, Some(step.result)), "h = 430 + 42 = 472\u{a0}ft");
         let text = markup(step.symbol, &step.formula);
         assert!(text.starts_with(r#"<math><mi>h</mi><mo>=</mo><mrow><msub>"#), "{text}");
-        let drop = working(&answer, Topic::Drop(Way::V480), UnitSystem::Us).unwrap();
-        for step in &drop.steps {
+        let answer = evaluate(&demo_jobs().remove(0));
+        let topics = [Topic::Drop(Way::V480), Topic::Friction(Part::Drop), Topic::Tank, Topic::LowestSpeed];
+        let steps = topics.into_iter().filter_map(|topic| working(&answer, topic, UnitSystem::Us));
+        for step in &steps.flat_map(|working| working.steps).collect::<Vec<_>>() {
             let text = markup(step.symbol, &step.filled);
             for name in ["math", "mrow", "mfrac", "msqrt", "msup", "msub"] {
                 let opened = text.matches(&format!("<{name}>")).count() + text.matches(&format!("<{name} ")).count();

@@ -5,7 +5,7 @@ mod formula;
 
 use super::icon::Icon;
 use super::verdict::{Level, Verdict};
-use crate::locale::{lead_size, measured, rating, result, source_text, words};
+use crate::locale::{lead_size, measured, rating, result, source_text, unit_name, words};
 use crate::platform::{clipboard, focus};
 use crate::state::app;
 use formula::{equals, line, markup};
@@ -14,6 +14,7 @@ use leptos::html;
 use leptos::prelude::*;
 use wellwright_core::finding::Severity;
 use wellwright_core::papers::{Entered, EnteredValue, LimitKind, Put, Step, Working};
+use wellwright_core::quantity::Unit;
 
 /// The drawer.
 #[component]
@@ -94,6 +95,7 @@ fn body(working: Working) -> impl IntoView {
             <b>{more}</b>
         </p>
         {verdict}
+        {working.caveats.into_iter().map(|caveat| view! { <p class="note">{(words.caveat)(caveat)}</p> }).collect_view()}
         {(!working.steps.is_empty()).then(|| view! {
             <h3>{words.formula}</h3>
             <div>{working.steps.into_iter().map(step).collect_view()}</div>
@@ -157,6 +159,7 @@ fn entered_text(value: EnteredValue) -> String {
         EnteredValue::Temperature(temperature) => measured(temperature).text(),
         EnteredValue::Build(build) => (fields.build)(build).to_owned(),
         EnteredValue::Sets(sets) => sets.to_string(),
+        EnteredValue::Nominal(size) => format!("{}\u{a0}{}", size.name(), unit_name(Unit::Inch)),
         _ => String::new(),
     }
 }
@@ -165,6 +168,7 @@ fn entered_text(value: EnteredValue) -> String {
 fn as_text(working: &Working) -> String {
     let words = &words().working;
     let mut lines = vec![format!("{}: {}", (words.title)(working.topic), measured(working.result).text())];
+    lines.extend(working.caveats.iter().map(|caveat| (words.caveat)(*caveat).to_owned()));
     lines.extend(working.steps.iter().map(|step| line(step.symbol, &step.formula, None)));
     lines.extend(working.steps.iter().map(|step| line(step.symbol, &step.filled, Some(step.result))));
     let value = |put: &Put| {

@@ -17,7 +17,7 @@ pub const NEAR_BOTTOM_FEET: f64 = 10.0;
 /// Share of a limit that rounding may pass: a change of units costs the last digits.
 const SLACK: f64 = 1e-9;
 /// Least band of useful frequencies, hertz: common practice.
-const LEAST_BAND: f64 = 5.0;
+pub(crate) const LEAST_BAND: f64 = 5.0;
 /// Flow over the flow of best efficiency that pumps are run at for long: common practice.
 const NEAR_BEST: (f64, f64) = (0.7, 1.2);
 /// Share by which nameplate amperes may differ from those of power, efficiency and power factor: common practice.

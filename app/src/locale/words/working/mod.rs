@@ -1,0 +1,101 @@
+//! The working behind an answer.
+
+mod names;
+mod titles;
+mod units;
+
+use super::Text;
+use wellwright_core::job::Origin;
+use wellwright_core::papers::{Caveat, Name, Topic};
+
+/// Words of the working.
+pub struct Working {
+    pub open: fn(&str) -> String,
+    pub word: Text,
+    pub title: fn(Topic) -> String,
+    pub formula: Text,
+    pub values: Text,
+    pub sources: Text,
+    pub at_least: fn(&str, &str) -> String,
+    pub at_most: fn(&str, &str) -> String,
+    pub entered: Text,
+    pub name: fn(Name) -> Text,
+    pub origin: fn(Origin) -> Text,
+    pub practice: Text,
+    pub nec: fn(&str) -> String,
+    pub chapter_9: fn(&str) -> String,
+    pub definition_only: Text,
+    pub caveat: fn(Caveat) -> Text,
+    pub larger: Text,
+    pub smaller: Text,
+}
+
+/// US English.
+pub const ENGLISH: Working = Working {
+    open: |what| format!("Calculation: {what}"),
+    word: "Calculation",
+    title: titles::ENGLISH.of,
+    formula: "Formula, then your values",
+    values: "Values put in",
+    sources: "Source",
+    at_least: |actual, limit| format!("{actual}, at least {limit} needed."),
+    at_most: |actual, limit| format!("{actual}, at most {limit} allowed."),
+    entered: "Tables entered with",
+    name: names::ENGLISH.of,
+    origin: |origin| match origin {
+        Origin::Typed => "typed",
+        Origin::Assumed => "assumed",
+        Origin::WorkedOut => "worked out",
+        Origin::Table => "table",
+        Origin::Definition => "by definition",
+    },
+    practice: "Common practice, no single source",
+    nec: |part| format!("NEC (NFPA 70), 2023 edition, {part}"),
+    chapter_9: |table| format!("NEC (NFPA 70), 2023 edition, chapter 9, table {table}"),
+    definition_only: "Arithmetic on the figures of the job.",
+    caveat: |caveat| match caveat {
+        Caveat::TransitionFlow => {
+            "Between laminar and turbulent flow (Reynolds number 2,000 to 4,000): the friction factor is uncertain."
+        }
+        Caveat::LightLoad => {
+            "Below three quarters of the rating the efficiency and power factor of the nameplate do not hold."
+        }
+    },
+    larger: "max",
+    smaller: "min",
+};
+
+/// Spanish.
+pub const SPANISH: Working = Working {
+    open: |what| format!("Cálculo: {what}"),
+    word: "Cálculo",
+    title: titles::SPANISH.of,
+    formula: "Fórmula, luego sus valores",
+    values: "Valores usados",
+    sources: "Fuente",
+    at_least: |actual, limit| format!("{actual}, se requiere al menos {limit}."),
+    at_most: |actual, limit| format!("{actual}, se permite a lo más {limit}."),
+    entered: "Con esto se leyeron las tablas",
+    name: names::SPANISH.of,
+    origin: |origin| match origin {
+        Origin::Typed => "escrito",
+        Origin::Assumed => "supuesto",
+        Origin::WorkedOut => "calculado",
+        Origin::Table => "tabla",
+        Origin::Definition => "por definición",
+    },
+    practice: "Práctica común, sin fuente única",
+    nec: |part| format!("NEC (NFPA 70), edición 2023, {part}"),
+    chapter_9: |table| format!("NEC (NFPA 70), edición 2023, capítulo 9, tabla {table}"),
+    definition_only: "Aritmética con los datos del trabajo.",
+    caveat: |caveat| match caveat {
+        Caveat::TransitionFlow => {
+            "Entre flujo laminar y turbulento (número de Reynolds de 2,000 a 4,000): el factor de fricción es incierto."
+        }
+        Caveat::LightLoad => {
+            "Por debajo de tres cuartos de la potencia nominal no valen la eficiencia ni el factor de potencia de placa."
+        }
+    },
+    larger: "máx",
+    smaller: "mín",
+};
