@@ -10,6 +10,7 @@ mod quantity;
 mod reading;
 mod say;
 mod source;
+mod water;
 mod words;
 
 pub use language::{Decimals, Language, speak, words};
@@ -20,6 +21,7 @@ pub use quantity::{
 pub use reading::{NotRead, read};
 pub use say::{error_text, file_text, finding_text, not_read_text};
 pub use source::source_text;
+pub use water::{flow, frequency, head, pressure};
 pub use words::fields::rating;
 
 #[cfg(test)]

@@ -74,6 +74,13 @@ pub fn unit_name(unit: Unit) -> &'static str {
         Unit::SquareMillimeter => "mm²",
         Unit::PoundPerKilofootKcmil => "lb/(1000\u{a0}ft·kcmil)",
         Unit::GramPerCubicCentimeter => "g/cm³",
+        Unit::GallonPerMinute => "gpm",
+        Unit::LiterPerSecond => "L/s",
+        Unit::PoundPerSquareInch => "psi",
+        Unit::Kilopascal => "kPa",
+        Unit::Hertz => "Hz",
+        Unit::FootPerSecond => "ft/s",
+        Unit::MeterPerSecond => "m/s",
         _ => "",
     }
 }

@@ -7,6 +7,7 @@ pub mod choice;
 pub mod dialog;
 pub mod empty;
 pub mod file_drop;
+pub mod head_bar;
 pub mod icon;
 pub mod menu;
 pub mod notice;

@@ -2,6 +2,7 @@
 
 pub mod answer;
 pub mod cautions;
+pub mod charts;
 pub mod fields;
 pub mod frame;
 pub mod gallery;
@@ -30,6 +31,8 @@ pub struct Words {
     pub tables: tables::Tables,
     /// Cautions beside the steps.
     pub cautions: cautions::Cautions,
+    /// The head bar and the picture of the pump.
+    pub charts: charts::Charts,
     /// Errors and findings.
     pub say: say::Say,
     /// The working behind an answer.
@@ -47,6 +50,7 @@ pub static ENGLISH: Words = Words {
     picture: picture::ENGLISH,
     tables: tables::ENGLISH,
     cautions: cautions::ENGLISH,
+    charts: charts::ENGLISH,
     say: say::ENGLISH,
     working: working::ENGLISH,
     gallery: gallery::ENGLISH,
@@ -61,6 +65,7 @@ pub static SPANISH: Words = Words {
     picture: picture::SPANISH,
     tables: tables::SPANISH,
     cautions: cautions::SPANISH,
+    charts: charts::SPANISH,
     say: say::SPANISH,
     working: working::SPANISH,
     gallery: gallery::SPANISH,
