@@ -116,7 +116,12 @@ fn Row(parts: Memo<Option<HeadParts>>, fill: Fill, opens: Option<(Callback<Topic
 /// A piece of the bar; none where it has no length.
 fn piece(fill: Fill, from: f64, share: f64) -> Option<impl IntoView> {
     let class = fill.class();
-    (share > 0.0).then(|| view! { <span class=class style:left=percent(from) style:width=percent(share)></span> })
+    // A piece at the end grows to the left where it is drawn longer than it is, so as to stay on the bar.
+    let at_end = from + share > 0.5;
+    let left = (!at_end).then(|| percent(from));
+    let right = at_end.then(|| percent((1.0 - from - share).max(0.0)));
+    (share > 0.0)
+        .then(|| view! { <span class=class style:left=left style:right=right style:width=percent(share)></span> })
 }
 
 fn percent(share: f64) -> String {

@@ -29,12 +29,8 @@ pub fn drawing(chart: &Chart, view: &View) -> Drawing {
     let Lettered { letters, leaders, named } = lettered(chart, view, &map);
     let mut strokes = vec![("l-grid", grid(&map, view)), ("l-axis", axes(&map))];
     guides(chart, &map, &mut strokes);
-    if let (Some(from), Some(to)) = (chart.best.first(), chart.best.last()) {
-        let mut path = line(&map, &chart.best);
-        for at in [from, to].map(|spot| map.at(*spot)) {
-            let _ = write!(path, "M{:.1} {:.1}v{}", at.x, at.y - END, 2.0 * END);
-        }
-        strokes.push(("l-best", path));
+    if !chart.best.is_empty() {
+        strokes.push(("l-best", line(&map, &chart.best)));
     }
     // The higher speeds over the lower ones; a curve whose name found no room is left out.
     for (curve, _) in chart.curves.iter().zip(named).rev().filter(|(_, named)| *named) {
@@ -97,7 +93,7 @@ fn axes(map: &Map) -> String {
 /// Dotted lines from the point that counts to both axes.
 fn guides(chart: &Chart, map: &Map, strokes: &mut Vec<Stroke>) {
     let spots = [chart.duty, chart.asked.map(|asked| asked.spot)];
-    for at in spots.into_iter().flatten().map(|spot| map.at(spot)) {
+    for at in spots.into_iter().flatten().filter(|spot| map.shows(spot)).map(|spot| map.at(spot)) {
         strokes.push(("l-guide", format!("M{:.1} {:.1}H{:.1}V{:.1}", map.left, at.y, at.x, map.bottom)));
     }
 }
@@ -107,10 +103,14 @@ fn marks(chart: &Chart, map: &Map, strokes: &mut Vec<Stroke>) {
     if let Some(dead_head) = chart.dead_head {
         strokes.push(("m-quiet", circle(Point::new(map.left, map.y(dead_head)), 3.5)));
     }
-    if let Some(full) = chart.full {
+    if let Some(best) = chart.best.last() {
+        let at = map.at(*best);
+        strokes.push(("m-quiet", format!("M{:.1} {:.1}l4 4l-4 4l-4 -4z", at.x, at.y - 4.0)));
+    }
+    if let Some(full) = chart.full.filter(|full| map.shows(full)) {
         strokes.push(("m-ring", circle(map.at(full), 5.0)));
     }
-    if let Some(asked) = chart.asked {
+    if let Some(asked) = chart.asked.filter(|asked| map.shows(&asked.spot)) {
         let at = map.at(asked.spot);
         if asked.missed {
             strokes.push(("m-missed", octagon(at, POINT)));
@@ -119,7 +119,7 @@ fn marks(chart: &Chart, map: &Map, strokes: &mut Vec<Stroke>) {
             strokes.push(("m-asked", circle(at, 6.0)));
         }
     }
-    if let Some(duty) = chart.duty {
+    if let Some(duty) = chart.duty.filter(|duty| map.shows(duty)) {
         strokes.push(("m-duty", circle(map.at(duty), 6.5)));
     }
 }

@@ -15,6 +15,12 @@ pub const OFF_END: f64 = 8.0;
 const HANDLE: (f64, f64) = (21.0, 27.0);
 /// Half the room of a point.
 pub const POINT: f64 = 9.0;
+/// Room at the right edge.
+const EDGE: f64 = 2.0;
+/// Places that are tried around a point: for words that never give way, for others, and for those on a phone.
+const FAR: u32 = 14;
+const NEAR: u32 = 6;
+const NEAREST: u32 = 3;
 /// Farther than this from what it names, words get a leader.
 const LEADER: f64 = 11.0;
 
@@ -64,6 +70,8 @@ struct Writer<'a> {
     board: Board,
     classes: Vec<&'static str>,
     leaders: Vec<Stroke>,
+    /// Room of the words written last.
+    last: Option<Rect>,
     view: &'a View,
     map: &'a Map,
 }
@@ -91,7 +99,11 @@ impl Writer<'_> {
     }
 
     fn insist(&mut self, class: &'static str, from: Point, candidates: Vec<Label>) {
-        if let Some(rect) = self.put(class, from, candidates) {
+        // Rather where the leader crosses no other words.
+        let (mut clear, rest): (Vec<Label>, Vec<Label>) =
+            candidates.into_iter().partition(|label| self.is_clear(from, &label.rect));
+        clear.extend(rest);
+        if let Some(rect) = self.put(class, from, clear) {
             self.lead(from, &rect);
         }
     }
@@ -102,9 +114,9 @@ impl Writer<'_> {
             let shortest = candidates.iter().min_by(|a, b| a.text.len().cmp(&b.text.len())).cloned();
             candidates.extend(shortest.map_or_else(Vec::new, |label| self.anywhere(&label, from)));
         }
-        let rect = self.board.insist(candidates)?;
-        self.classes.push(class);
-        Some(rect)
+        self.last = self.board.insist(candidates);
+        self.classes.extend(self.last.map(|_| class));
+        self.last
     }
 
     /// Places all over the picture, the nearest to a point first.
@@ -123,7 +135,8 @@ impl Writer<'_> {
     }
 
     fn offer(&mut self, class: &'static str, from: Point, candidates: Vec<Label>) -> bool {
-        let found = self.board.offer(candidates);
+        let clear: Vec<Label> = candidates.into_iter().filter(|label| self.is_clear(from, &label.rect)).collect();
+        let found = self.board.offer(clear);
         if let Some(rect) = &found {
             self.classes.push(class);
             self.lead(from, rect);
@@ -131,16 +144,21 @@ impl Writer<'_> {
         found.is_some()
     }
 
-    /// A leader to words that stand off what they name.
+    /// Whether no other words stand between a point and its own.
+    fn is_clear(&self, from: Point, rect: &Rect) -> bool {
+        leader(from, rect).is_none_or(|(start, end)| !self.board.covered(start, end))
+    }
+
+    /// A leader to words that stand off what they name; others keep off it.
     fn lead(&mut self, from: Point, rect: &Rect) {
-        let to = Point::new(from.x.clamp(rect.left, rect.right), from.y.clamp(rect.top, rect.bottom));
-        if (to.x - from.x).hypot(to.y - from.y) > LEADER + POINT {
-            self.leaders.push(("l-leader", format!("M{:.1} {:.1}L{:.1} {:.1}", from.x, from.y, to.x, to.y)));
+        if let Some((start, end)) = leader(from, rect) {
+            self.leaders.push(("l-leader", format!("M{:.1} {:.1}L{:.1} {:.1}", start.x, start.y, end.x, end.y)));
+            self.board.keep_off_line(start, end);
         }
     }
 
     /// Places around a point, the near ones first.
-    fn around(&self, text: &str, at: Point, hand: Hand) -> Vec<Label> {
+    fn around(&self, text: &str, at: Point, hand: Hand, steps: u32) -> Vec<Label> {
         let half = 0.58 * self.view.lettering.size(hand.letters);
         let place = |step: u32| {
             let off = POINT + 2.0 + 7.0 * f64::from(step);
@@ -157,7 +175,7 @@ impl Writer<'_> {
                 (at.x - side - 4.0 * f64::from(step), at.y, Anchor::End),
             ]
         };
-        let places = (0..14).flat_map(place);
+        let places = (0..steps).flat_map(place);
         places.map(|(x, y, anchor)| self.board.label(text, Point::new(x, y), anchor, hand)).collect()
     }
 
@@ -176,12 +194,21 @@ impl Writer<'_> {
     }
 }
 
+/// Where a leader from a point to words begins and ends; none where they stand near.
+fn leader(from: Point, rect: &Rect) -> Option<(Point, Point)> {
+    let to = Point::new(from.x.clamp(rect.left, rect.right), from.y.clamp(rect.top, rect.bottom));
+    let far = (to.x - from.x).hypot(to.y - from.y);
+    let share = (POINT + 1.0) / far;
+    let start = Point::new(from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share);
+    (far > LEADER + POINT).then_some((start, to))
+}
+
 /// Writes everything.
 #[must_use]
 pub fn lettered(chart: &Chart, view: &View, map: &Map) -> Lettered {
-    let bounds = Rect { left: 0.0, top: 0.0, right: view.size.0, bottom: view.size.1 };
+    let bounds = Rect { left: 0.0, top: 0.0, right: view.size.0 - EDGE, bottom: view.size.1 };
     let board = Board::new(bounds, view.lettering);
-    let mut writer = Writer { board, classes: Vec::new(), leaders: Vec::new(), view, map };
+    let mut writer = Writer { board, classes: Vec::new(), leaders: Vec::new(), last: None, view, map };
     if let Some(foot) = &chart.foot {
         let y = map.y(foot.head);
         let (across, up) = HANDLE;
@@ -232,15 +259,17 @@ fn axes(writer: &mut Writer) {
     let charts = &words().charts;
     let unit = |kind: Kind| unit_name(view.units.unit(kind));
     let small = view.lettering.small;
-    let row = map.bottom + 4.0 + 0.75 * small;
+    let row = map.bottom + 6.0 + 0.75 * small;
     let title = writer.board.label(
         &(charts.head_axis)(unit(Kind::Length)),
         Point::new(0.0, 0.75 * small),
         Anchor::Start,
         Hand::SMALL,
     );
-    writer.write("t-small", title);
-    let at = Point::new(view.size.0 - 1.0, row);
+    if writer.board.apart(&title.rect) {
+        writer.write("t-small", title);
+    }
+    let at = Point::new(view.size.0 - EDGE, row);
     let title = writer.board.label(&(charts.flow_axis)(unit(Kind::Flow)), at, Anchor::End, Hand::SMALL);
     writer.write("t-small", title);
     let heads = map.heads(&view).into_iter().map(|(y, text)| (Point::new(map.left - 7.0, y), Anchor::End, text));
@@ -267,16 +296,15 @@ fn points(writer: &mut Writer, chart: &Chart) {
             false => ("t-bold", (charts.asked)(&flow, &head)),
         };
         let at = map.at(asked.spot);
-        let mut candidates = if view.compact() { Vec::new() } else { writer.around(&long, at, Hand::BOLD) };
-        candidates.extend(writer.around(&bare(asked.spot), at, Hand::BOLD));
+        let mut candidates = if view.compact() { Vec::new() } else { writer.around(&long, at, Hand::BOLD, FAR) };
+        candidates.extend(writer.around(&bare(asked.spot), at, Hand::BOLD, FAR));
         writer.insist(class, at, candidates);
         if asked.missed && view.compact() {
-            let candidates = writer.around(charts.missed_short, at, Hand { bold: true, ..Hand::SMALL });
-            writer.insist("t-small-bold in-stop", at, candidates);
+            missed_beneath(writer, at);
         }
     }
     if let Some(duty) = chart.duty {
-        let candidates = writer.around(&bare(duty), map.at(duty), Hand::BOLD);
+        let candidates = writer.around(&bare(duty), map.at(duty), Hand::BOLD, FAR);
         writer.insist("t-bold", map.at(duty), candidates);
     }
     if let Some(foot) = &chart.foot {
@@ -284,8 +312,22 @@ fn points(writer: &mut Writer, chart: &Chart) {
         let texts = if view.compact() { vec![bare] } else { vec![(charts.setpoint)(&bare), bare] };
         let y = map.y(foot.head);
         let candidates: Vec<Label> = texts.iter().flat_map(|text| beside_handle(writer, text, y)).collect();
-        writer.insist("t-bold in-act", Point::new(map.left, y), candidates);
+        writer.put("t-bold in-act", Point::new(map.left, y), candidates);
     }
+}
+
+/// On a phone: that the point is out of reach, beneath its figures or above them.
+fn missed_beneath(writer: &mut Writer, at: Point) {
+    let (text, hand) = (words().charts.missed_short, Hand { bold: true, ..Hand::SMALL });
+    let candidates = writer.last.map_or_else(Vec::new, |rect| {
+        let half = 0.58 * writer.view.lettering.small + 1.5;
+        let places = [(rect.left, Anchor::Start), (rect.right, Anchor::End)];
+        let rows =
+            [rect.bottom + half, rect.top - half].into_iter().flat_map(|y| places.map(|(x, anchor)| (x, y, anchor)));
+        rows.map(|(x, y, anchor)| writer.board.label(text, Point::new(x, y), anchor, hand)).collect()
+    });
+    let around = writer.around(text, at, hand, FAR);
+    writer.put("t-small-bold in-stop", at, candidates.into_iter().chain(around).collect());
 }
 
 /// A point's flow and head; with large letters in a narrow picture its flow alone.
@@ -362,6 +404,7 @@ fn name_system(writer: &mut Writer, chart: &Chart) {
 /// What is told only where there is room.
 fn notes(writer: &mut Writer, chart: &Chart) {
     let (units, map) = (writer.view.units, *writer.map);
+    let near = if writer.view.compact() { NEAREST } else { NEAR };
     let charts = &words().charts;
     let apart = |spot: &Spot| {
         let (a, b) = (map.at(*spot), chart.duty.map(|duty| map.at(duty)));
@@ -369,7 +412,7 @@ fn notes(writer: &mut Writer, chart: &Chart) {
     };
     if let Some(full) = chart.full.filter(apart) {
         let text = (charts.full_speed)(&flow(full.0, units).text());
-        let candidates = writer.around(&text, map.at(full), Hand::SMALL);
+        let candidates = writer.around(&text, map.at(full), Hand::SMALL, near);
         writer.offer("t-small", map.at(full), candidates);
     }
     if let Some(dead_head) = chart.dead_head {
@@ -383,7 +426,7 @@ fn notes(writer: &mut Writer, chart: &Chart) {
     }
     if let Some(best) = chart.best.last() {
         let at = map.at(*best);
-        let candidates = writer.around(charts.best, at, Hand::SMALL);
+        let candidates = writer.around(charts.best, at, Hand::SMALL, near);
         writer.offer("t-small in-grey", at, candidates);
     }
 }

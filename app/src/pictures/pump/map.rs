@@ -59,7 +59,7 @@ impl View {
     pub fn map(&self, names: f64) -> Map {
         let (small, plain) = (self.lettering.small, self.lettering.plain);
         let top = (1.6 * plain + 8.0).round();
-        let bottom = (self.size.1 - 1.5 * small - 6.0).max(top + 40.0).round();
+        let bottom = (self.size.1 - 1.4 * small - 8.0).max(top + 40.0).round();
         let mut map = Map { left: 0.0, right: 1.0, top, bottom, extent: self.extent };
         let widest = map.heads(self).into_iter().map(|(_, text)| text_width(&text, small, false)).fold(0.0, f64::max);
         map.left = (widest + OFF_AXIS + 2.0).max(HANDLE_ROOM).round();
@@ -86,6 +86,12 @@ impl Map {
     #[must_use]
     pub fn at(&self, spot: Spot) -> Point {
         Point::new(self.x(spot.0), self.y(spot.1))
+    }
+
+    /// Whether a head is on the axis; while the setpoint is held, one may go beyond.
+    #[must_use]
+    pub fn shows(&self, spot: &Spot) -> bool {
+        (self.extent.low..=self.extent.high).contains(&spot.1)
     }
 
     /// The head at a height, kept inside the axis.
