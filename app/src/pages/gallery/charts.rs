@@ -1,9 +1,10 @@
 //! The head bar and the picture of the pump in the gallery, with invented wells.
 
 use crate::locale::words;
+use crate::pages::job::grids;
 use crate::parts::head_bar::{HeadBar, head_parts};
-use crate::parts::table::{Cell, Grid, Table};
-use crate::pictures::{PumpPicture, curve_table};
+use crate::parts::table::Table;
+use crate::pictures::PumpPicture;
 use crate::state::{App, Edit, Open, Sheet, app};
 use leptos::prelude::*;
 use wellwright_core::job::{DrawdownBy, Field, Job};
@@ -55,7 +56,11 @@ pub fn Charts() -> impl IntoView {
         <section class="wide">
             <h2>{words.gallery.pump_picture}</h2>
             {picture(app, usual)}
-            <Table title=words.charts.pump hint=Signal::derive(move || speed(usual)) grid=Memo::new(move |_| points(usual)) />
+            <Table
+                title=words.charts.pump
+                hint=Signal::derive(move || usual.answer.with(|answer| grids::curve_hint(answer, usual.system.get())))
+                grid=Memo::new(move |_| usual.answer.with(|answer| grids::curve(answer, usual.system.get())))
+            />
             {picture(app, well(app, 36.0, 4.0, true))}
             {picture(app, well(app, 25.0, 4.0, false))}
         </section>
@@ -73,27 +78,4 @@ fn picture(app: App, open: Open) -> impl IntoView {
             on_pressure=Callback::new(move |entry| open.edit.run(Edit::Figure(Field::Pressure, Some(entry))))
         />
     }
-}
-
-/// The speed that the points are told for.
-fn speed(open: Open) -> String {
-    let table = open.answer.with(|answer| curve_table(answer, open.system.get()));
-    table.map_or_else(String::new, |table| (words().charts.points)(&table.frequency.text()))
-}
-
-/// Points of the curve as a table.
-fn points(open: Open) -> Option<Grid> {
-    let charts = &words().charts;
-    let table = open.answer.with(|answer| curve_table(answer, open.system.get()))?;
-    let cell = |shown| match shown {
-        Some(shown) => Cell::Figure(shown),
-        None => Cell::words("–"),
-    };
-    let rows = table.rows.into_iter().map(|row| {
-        vec![Cell::Figure(row.flow), Cell::Figure(row.head), cell(row.takes), cell(row.efficiency), cell(row.shaft)]
-    });
-    Some(Grid {
-        columns: vec![charts.flow, charts.head, charts.takes, charts.efficiency, charts.shaft],
-        rows: rows.collect(),
-    })
 }
