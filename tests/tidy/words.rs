@@ -82,11 +82,12 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/pictures/head.rs", &["part"]),
     ("app/src/pictures/water.rs", &["mark"]),
     ("app/src/pictures/well.rs", &["part", "valve", "rod", "start", "end"]),
+    ("app/src/pictures/pump/mod.rs", &["start", "middle", "end"]),
     // Keys that take back and do again, beside the control key.
     ("app/src/pages/job/bar.rs", &["z", "y"]),
     // What the style sheets and the screen are asked for.
     ("app/src/pictures/ink.rs", &["font-size", "sans-serif"]),
-    ("app/src/pictures/plate.rs", &["(prefers-color-scheme: dark)", "print", "beforeprint", "afterprint"]),
+    ("app/src/pictures/room.rs", &["(prefers-color-scheme: dark)", "print", "beforeprint", "afterprint"]),
     ("app/src/platform/clipboard.rs", &["clipboard"]),
     ("app/src/platform/focus.rs", &["position", "button, [tabindex='0']"]),
     ("app/src/parts/screen_settings.rs", &["settings-menu"]),

@@ -1,12 +1,12 @@
 //! Quantities of water and of pumps, as people write them: to the digits that matter.
 
 use super::number::NO_BREAK;
-use super::quantity::{Shown, in_digits};
+use super::quantity::{Shown, in_digits, shown, unit_name};
 use super::words;
 use wellwright_core::quantity::{
     Entry, Frequency, Length, Mass, Power, Pressure, Time, Unit, UnitSystem, Velocity, Volume, VolumeRate, in_feet,
-    in_feet_per_second, in_gallons, in_gpm, in_hertz, in_horsepower, in_inches, in_per_hour, in_pounds, in_psi,
-    in_seconds,
+    in_feet_per_second, in_gallons, in_gpm, in_hertz, in_horsepower, in_inches, in_kilopascals, in_liters_per_second,
+    in_meters, in_per_hour, in_pounds, in_psi, in_seconds,
 };
 use wellwright_core::standards::pipe::{Nominal, Series};
 
@@ -17,28 +17,50 @@ fn of(value: f64, unit: Unit, system: UnitSystem, digits: i32) -> Shown {
     in_digits(Entry::new(value, unit).shown_in(system), digits)
 }
 
+/// A figure with fewer decimals the larger it is: two below ten, one below a hundred; whole ones without.
+fn eased(value: f64, unit: Unit) -> Shown {
+    let decimals = match value.abs() {
+        size if (size - size.round()).abs() < 0.005 => 0,
+        size if size < 9.995 => 2,
+        size if size < 99.95 => 1,
+        _ => 0,
+    };
+    shown(value, decimals, unit_name(unit))
+}
+
 /// A flow.
 #[must_use]
 pub fn flow(flow: VolumeRate, system: UnitSystem) -> Shown {
-    of(in_gpm(flow), Unit::GallonPerMinute, system, DIGITS)
+    match system {
+        UnitSystem::Us => eased(in_gpm(flow), Unit::GallonPerMinute),
+        UnitSystem::Si => eased(in_liters_per_second(flow), Unit::LiterPerSecond),
+    }
 }
 
-/// A pressure.
+/// A pressure: whole psi or kilopascals.
 #[must_use]
 pub fn pressure(pressure: Pressure, system: UnitSystem) -> Shown {
-    of(in_psi(pressure), Unit::PoundPerSquareInch, system, DIGITS)
+    match system {
+        UnitSystem::Us => shown(in_psi(pressure), 0, unit_name(Unit::PoundPerSquareInch)),
+        UnitSystem::Si => shown(in_kilopascals(pressure), 0, unit_name(Unit::Kilopascal)),
+    }
 }
 
-/// A head.
+/// A head: whole feet, tenths of a meter; in feet tenths where it is small.
 #[must_use]
 pub fn head(head: Length, system: UnitSystem) -> Shown {
-    of(in_feet(head), Unit::Foot, system, DIGITS)
+    match system {
+        UnitSystem::Us => eased(in_feet(head), Unit::Foot),
+        UnitSystem::Si => shown(in_meters(head), 1, unit_name(Unit::Meter)),
+    }
 }
 
-/// A frequency.
+/// A frequency: tenths, whole ones without.
 #[must_use]
 pub fn frequency(frequency: Frequency) -> Shown {
-    of(in_hertz(frequency), Unit::Hertz, UnitSystem::Us, 3)
+    let value = in_hertz(frequency);
+    let whole = (value - value.round()).abs() < 0.05;
+    shown(value, usize::from(!whole), unit_name(Unit::Hertz))
 }
 
 /// A speed of water.
@@ -74,20 +96,20 @@ pub fn weight(mass: Mass, system: UnitSystem) -> Shown {
 /// A short time.
 #[must_use]
 pub fn seconds(time: Time) -> Shown {
-    super::quantity::shown(in_seconds(time), 0, "s")
+    shown(in_seconds(time), 0, "s")
 }
 
 /// Starts in an hour, to tenths.
 #[must_use]
 pub fn per_hour(starts: Frequency) -> Shown {
-    super::quantity::shown(in_per_hour(starts), 1, words().flow.per_hour)
+    shown(in_per_hour(starts), 1, words().flow.per_hour)
 }
 
 /// A figure in the units of a system, whole.
 #[must_use]
 pub fn whole(given: Entry, system: UnitSystem) -> Shown {
-    let shown = given.shown_in(system);
-    super::quantity::shown(shown.value, 0, super::quantity::unit_name(shown.unit))
+    let given = given.shown_in(system);
+    shown(given.value, 0, unit_name(given.unit))
 }
 
 /// A plain figure, as it is written in a list.
@@ -114,19 +136,26 @@ pub fn series_name(series: Series) -> String {
 /// A nominal size: the trade's inches in every system.
 #[must_use]
 pub fn size_name(size: Nominal) -> String {
-    format!("{}{NO_BREAK}{}", size.name(), super::quantity::unit_name(Unit::Inch))
+    format!("{}{NO_BREAK}{}", size.name(), unit_name(Unit::Inch))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use wellwright_core::quantity::{gpm, psi};
+    use wellwright_core::quantity::{feet, gpm, hertz, psi};
 
+    // 25 gpm = 1.577 L/s, 60 psi = 413.7 kPa, 645 ft = 196.6 m: by definition of the units.
     #[test]
-    fn figures_have_the_digits_that_matter() {
-        assert_eq!(flow(gpm(13.9057), UnitSystem::Us).text(), "13.91\u{a0}gpm");
-        assert_eq!(flow(gpm(25.0), UnitSystem::Si).text(), "1.577\u{a0}L/s");
-        assert_eq!(pressure(psi(167.177), UnitSystem::Us).text(), "167.2\u{a0}psi");
-        assert_eq!(head(wellwright_core::quantity::feet(647.353), UnitSystem::Us).text(), "647.4\u{a0}ft");
+    fn water_is_shown_in_either_system() {
+        let both =
+            |show: &dyn Fn(UnitSystem) -> Shown| [UnitSystem::Us, UnitSystem::Si].map(|system| show(system).text());
+        assert_eq!(both(&|system| flow(gpm(25.0), system)), ["25\u{a0}gpm", "1.58\u{a0}L/s"]);
+        assert_eq!(both(&|system| flow(gpm(4.256), system)), ["4.26\u{a0}gpm", "0.27\u{a0}L/s"]);
+        assert_eq!(flow(gpm(13.9057), UnitSystem::Us).text(), "13.9\u{a0}gpm");
+        assert_eq!(both(&|system| pressure(psi(60.0), system)), ["60\u{a0}psi", "414\u{a0}kPa"]);
+        assert_eq!(both(&|system| head(feet(645.3), system)), ["645\u{a0}ft", "196.7\u{a0}m"]);
+        assert_eq!(head(feet(41.667), UnitSystem::Us).text(), "41.7\u{a0}ft");
+        let text = |value: f64| frequency(hertz(value)).text();
+        assert_eq!([text(60.0), text(58.87), text(59.97)], ["60\u{a0}Hz", "58.9\u{a0}Hz", "60\u{a0}Hz"]);
     }
 }

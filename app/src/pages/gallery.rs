@@ -1,5 +1,7 @@
 //! The gallery of parts, for those who build the page: every part in its states, at `?gallery`.
 
+mod charts;
+
 use crate::locale::{shown, unit_name, words};
 use crate::parts::big_answer::{BigAnswer, Says, Swatch};
 use crate::parts::caution::CautionBoxes;
@@ -21,6 +23,7 @@ use crate::parts::worked_out::WorkedOut;
 use crate::parts::working::WorkingDrawer;
 use crate::routes::Page;
 use crate::state::{App, Edit, Open, Sheet, app};
+use charts::Charts;
 use leptos::prelude::*;
 use wellwright_core::evaluate::Basis;
 use wellwright_core::finding::Severity;
@@ -50,6 +53,7 @@ pub fn Gallery() -> impl IntoView {
                 <Shows />
                 <Asks app=app />
                 <Worked />
+                <Charts />
             </div>
         </main>
     }

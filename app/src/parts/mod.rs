@@ -8,6 +8,7 @@ pub mod dialog;
 pub mod empty;
 pub mod file_drop;
 pub mod group;
+pub mod head_bar;
 pub mod icon;
 pub mod menu;
 pub mod notice;

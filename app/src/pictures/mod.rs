@@ -1,7 +1,8 @@
 //! The living picture: the well and the cost of both ways on one depth scale, depth down, money right.
 //!
 //! What is drawn is worked out first, in pixels of the page, by plain functions ([`spec`]); then it is put on a canvas
-//! ([`draw`], [`canvas`]). The well is an SVG of its own ([`well`]) on the same [`scale`].
+//! ([`draw`], [`canvas`]). The well is an SVG of its own ([`well`]) on the same [`scale`]. The pump has a picture of its
+//! own, head against flow ([`pump`](mod@pump)).
 
 mod axis;
 mod canvas;
@@ -20,6 +21,8 @@ mod names;
 mod parts;
 mod plate;
 mod probe;
+mod pump;
+mod room;
 mod saving;
 mod scale;
 mod sizes;
@@ -37,4 +40,5 @@ mod tests;
 mod well_tests;
 
 pub use plate::Plate;
+pub use pump::{PumpPicture, curve_table};
 pub use well_mark::WellMark;

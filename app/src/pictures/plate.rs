@@ -2,10 +2,10 @@
 
 use super::canvas::paint;
 use super::facts::Facts;
-use super::ink::Ink;
 use super::layout::Layout;
 use super::mark::Lettering;
 use super::probe::Probe;
+use super::room::{follow_size, pens, printing};
 use super::scale::scale_end;
 use super::spec::{View, picture};
 use super::target::Target;
@@ -14,10 +14,11 @@ use crate::locale::words;
 use crate::state::Theme;
 use leptos::html::{Canvas, Div};
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use wasm_bindgen::closure::Closure;
 use wellwright_core::evaluate::{Basis, Evaluation};
 use wellwright_core::quantity::{Entry, Length, UnitSystem};
+
+/// Size of the picture on paper, in pixels of the page: it fits Letter and A4 between usual margins.
+const PAPER: (f64, f64) = (680.0, 470.0);
 
 /// The living picture of a job.
 #[component]
@@ -39,9 +40,9 @@ pub fn Plate(
     let size = RwSignal::new((0.0, 0.0));
     let held = RwSignal::new(false);
     let printing = printing();
-    follow_size(room, size, printing);
+    follow_size(room, size, printing, PAPER);
     let paper = move |length: f64| printing.get().then(|| format!("{length}px"));
-    let ink = ink(theme, size);
+    let ink = pens(theme, size);
     let facts = Memo::new(move |_| answer.with(Facts::of));
     let depth = Memo::new(move |_| facts.get().depth);
     let end = scale_end_of(facts, basis, system, held);
@@ -98,74 +99,4 @@ fn scale_end_of(
         Some(before) if held.get() => *before,
         _ => scale_end(&facts.get(), basis.get(), system.get()),
     })
-}
-
-/// Colors and pens, read again once the theme that was chosen, the system's, or the paper's is in force, and when the
-/// size of the picture shows that style sheets came or that letters grew. The last that could be read stays.
-fn ink(theme: Signal<Theme>, size: RwSignal<(f64, f64)>) -> RwSignal<Option<Ink>> {
-    let ink = RwSignal::new(Ink::read());
-    let read = move || {
-        let now = Ink::read();
-        if now.is_some() && ink.with_untracked(|before| *before != now) {
-            ink.set(now);
-        }
-    };
-    Effect::new(move |_| {
-        theme.track();
-        size.track();
-        // The frame after the theme is marked on the page.
-        request_animation_frame(read);
-    });
-    for query in ["(prefers-color-scheme: dark)", "print"] {
-        let Ok(Some(list)) = window().match_media(query) else { continue };
-        let changed = Closure::<dyn FnMut()>::new(read);
-        let call = changed.as_ref().unchecked_ref::<js_sys::Function>().clone();
-        let _ = list.add_event_listener_with_callback("change", &call);
-        let kept = StoredValue::new_local((list, call, changed));
-        on_cleanup(move || {
-            kept.with_value(|(list, call, _)| {
-                let _ = list.remove_event_listener_with_callback("change", call);
-            });
-        });
-    }
-    ink
-}
-
-/// Size of the picture on paper, in pixels of the page: it fits Letter and A4 between usual margins.
-const PAPER: (f64, f64) = (680.0, 470.0);
-
-/// Whether the page is being printed: then the picture has the paper's size, whatever the screen's.
-fn printing() -> RwSignal<bool> {
-    let printing = RwSignal::new(false);
-    for (event, state) in [("beforeprint", true), ("afterprint", false)] {
-        let handle = window_event_listener_untyped(event, move |_| printing.set(state));
-        on_cleanup(move || handle.remove());
-    }
-    printing
-}
-
-/// Keeps the size of an element in a signal; on paper the paper's.
-fn follow_size(room: NodeRef<Div>, size: RwSignal<(f64, f64)>, printing: RwSignal<bool>) {
-    let measure = move || {
-        if printing.get_untracked() {
-            return;
-        }
-        if let Some(room) = room.get_untracked() {
-            let now = (f64::from(room.client_width()), f64::from(room.client_height()));
-            if now != size.get_untracked() {
-                size.set(now);
-            }
-        }
-    };
-    let watch = Closure::<dyn FnMut()>::new(measure);
-    Effect::new(move |_| if printing.get() { size.set(PAPER) } else { measure() });
-    let Ok(observer) = web_sys::ResizeObserver::new(watch.as_ref().unchecked_ref()) else { return };
-    let kept = StoredValue::new_local((observer, watch));
-    Effect::new(move |_| {
-        if let Some(room) = room.get() {
-            measure();
-            kept.with_value(|(observer, _)| observer.observe(&room));
-        }
-    });
-    on_cleanup(move || kept.with_value(|(observer, _)| observer.disconnect()));
 }

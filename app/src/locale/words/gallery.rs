@@ -23,6 +23,8 @@ pub struct Gallery {
     pub stations: Text,
     pub working: Text,
     pub notices: Text,
+    pub head_bar: Text,
+    pub pump_picture: Text,
     pub sample: Text,
 }
 
@@ -47,6 +49,8 @@ pub const ENGLISH: Gallery = Gallery {
     stations: "Stations of a job",
     working: "Calculation drawer",
     notices: "Notice",
+    head_bar: "Head bar: usual, and with water that runs down to the outlet",
+    pump_picture: "The pump: on a drive, asked for too much, without a curve",
     sample: "Invented figures, for looking at the parts only.",
 };
 
@@ -71,5 +75,7 @@ pub const SPANISH: Gallery = Gallery {
     stations: "Estaciones de un trabajo",
     working: "Panel de cálculo",
     notices: "Aviso",
+    head_bar: "Barra de carga: la usual, y con agua que baja hasta la salida",
+    pump_picture: "La bomba: con variador, con gasto excesivo, sin curva",
     sample: "Datos inventados, sólo para ver las piezas.",
 };

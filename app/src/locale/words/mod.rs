@@ -2,6 +2,7 @@
 
 pub mod answer;
 pub mod cautions;
+pub mod charts;
 pub mod curve;
 pub mod fields;
 pub mod flow;
@@ -40,6 +41,8 @@ pub struct Words {
     pub tables: tables::Tables,
     /// Cautions beside the steps.
     pub cautions: cautions::Cautions,
+    /// The head bar and the picture of the pump.
+    pub charts: charts::Charts,
     /// Errors and findings.
     pub say: say::Say,
     /// The working behind an answer.
@@ -60,6 +63,7 @@ pub static ENGLISH: Words = Words {
     found: found::ENGLISH,
     tables: tables::ENGLISH,
     cautions: cautions::ENGLISH,
+    charts: charts::ENGLISH,
     say: say::ENGLISH,
     working: working::ENGLISH,
     gallery: gallery::ENGLISH,
@@ -77,6 +81,7 @@ pub static SPANISH: Words = Words {
     found: found::SPANISH,
     tables: tables::SPANISH,
     cautions: cautions::SPANISH,
+    charts: charts::SPANISH,
     say: say::SPANISH,
     working: working::SPANISH,
     gallery: gallery::SPANISH,

@@ -7,6 +7,7 @@ use crate::locale::{
 };
 use crate::parts::quantity_field::origin;
 use crate::parts::table::{Cell, Grid};
+use crate::pictures::curve_table;
 use wellwright_core::evaluate::{Basis, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
 use wellwright_core::job::{Checked, DemandBy, Field, Inputs, Job, Origin, Part, Way};
 use wellwright_core::papers::Topic;
@@ -131,6 +132,27 @@ pub fn steps(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Option<Gr
     ];
     let rows = sweep.ways.iter().rev().flat_map(|way| way.runs.iter().map(move |run| cells(way, run))).collect();
     Some(Grid { columns, rows })
+}
+
+/// Points of the pump's curve.
+#[must_use]
+pub fn curve(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
+    let charts = &words().charts;
+    let table = curve_table(answer, system)?;
+    let cell = |shown: Option<_>| shown.map_or_else(|| Cell::words("–"), Cell::Figure);
+    let rows = table.rows.into_iter().map(|row| {
+        vec![Cell::Figure(row.flow), Cell::Figure(row.head), cell(row.takes), cell(row.efficiency), cell(row.shaft)]
+    });
+    Some(Grid {
+        columns: vec![charts.flow, charts.head, charts.takes, charts.efficiency, charts.shaft],
+        rows: rows.collect(),
+    })
+}
+
+/// The speed that the points of the curve are told for.
+#[must_use]
+pub fn curve_hint(answer: &Evaluation, system: UnitSystem) -> String {
+    curve_table(answer, system).map_or_else(String::new, |table| (words().charts.points)(&table.frequency.text()))
 }
 
 /// The ways to run the motor, side by side.

@@ -9,7 +9,7 @@ mod cost;
 mod curve;
 mod figures;
 mod findings;
-mod grids;
+pub mod grids;
 mod headline;
 mod nudge;
 mod papers;
@@ -193,6 +193,8 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
         Page::Startup | Page::Papers => view! { <startup::Inputs desk=desk /> }.into_any(),
     };
     let below = move || match here.get() {
+        Page::Water => view! { <water::Below desk=desk /> }.into_any(),
+        Page::Pump => view! { <pump::Below desk=desk /> }.into_any(),
         Page::Power => view! { <power::Below desk=desk /> }.into_any(),
         Page::Cable => view! { <cable::Below desk=desk /> }.into_any(),
         Page::Cost => view! { <cost::Below desk=desk /> }.into_any(),
@@ -211,10 +213,9 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
             id.with_value(|id| Route::Job(id.clone(), chapter::page_of(field))).go();
         }
     });
-    let rod_hint = move || match desk.on_surface() {
-        true => words.picture.rod_hint_lead,
-        false => words.picture.rod_hint,
-    };
+    // The pump's own picture, as soon as there is a line for it to work against.
+    let at_pump =
+        Memo::new(move |_| here.get() == Page::Pump && open.answer.with(|answer| answer.water.system.is_some()));
     let opened = Memo::new(move |_| desk.working.with(Option::is_some));
     let close = Callback::new(move |()| {
         desk.working.set(None);
@@ -238,22 +239,9 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                 <Supply desk=desk id=id here=here />
                 <Answers desk=desk id=id />
                 <div class="picture">
-                    <Picture desk=desk />
-                    <Nudge open=open on_type=type_depth />
-                    <div class="under">
-                        <p class="note">{rod_hint}</p>
-                        <SenseOfDepth desk=desk />
-                        <Segmented
-                            label=words.answer.count_in
-                            name="basis".to_owned()
-                            options=vec![
-                                (Basis::Cable, words.answer.cable_only),
-                                (Basis::Installed, words.answer.with_equipment),
-                            ]
-                            value=basis.into()
-                            on_choose=Callback::new(move |chosen| basis.set(chosen))
-                        />
-                    </div>
+                    <Show when=move || at_pump.get() fallback=move || view! { <Living desk=desk type_depth=type_depth /> }>
+                        <pump::Picture desk=desk />
+                    </Show>
                     <Findings open=open />
                 </div>
             </section>
@@ -285,6 +273,39 @@ fn SenseOfDepth(desk: Desk) -> impl IntoView {
                 on_choose=Callback::new(move |chosen| desk.sense.set(chosen))
             />
         </Show>
+    }
+}
+
+/// The living picture with what is set under it.
+#[component]
+fn Living(
+    /// What the pages share.
+    desk: Desk,
+    /// Called to type the depth.
+    type_depth: Callback<()>,
+) -> impl IntoView {
+    let (words, basis) = (words(), desk.basis);
+    let rod_hint = move || match desk.on_surface() {
+        true => words.picture.rod_hint_lead,
+        false => words.picture.rod_hint,
+    };
+    view! {
+        <Picture desk=desk />
+        <Nudge open=desk.open on_type=type_depth />
+        <div class="under">
+            <p class="note">{rod_hint}</p>
+            <SenseOfDepth desk=desk />
+            <Segmented
+                label=words.answer.count_in
+                name="basis".to_owned()
+                options=vec![
+                    (Basis::Cable, words.answer.cable_only),
+                    (Basis::Installed, words.answer.with_equipment),
+                ]
+                value=basis.into()
+                on_choose=Callback::new(move |chosen| basis.set(chosen))
+            />
+        </div>
     }
 }
 

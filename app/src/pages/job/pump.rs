@@ -2,13 +2,15 @@
 
 use super::curve::CurveText;
 use super::figures::{Answer, Figures, any_wrong, typed_note};
-use super::{Desk, Heading};
+use super::{Desk, Heading, grids};
 use crate::locale::{self, Shown, words};
 use crate::parts::caution::CautionBoxes;
 use crate::parts::choice::ChoiceField;
 use crate::parts::group::{Fold, Group};
+use crate::parts::table::Table;
+use crate::pictures::PumpPicture;
 use crate::routes::Page;
-use crate::state::Choice;
+use crate::state::{Choice, Edit, app};
 use leptos::prelude::*;
 use wellwright_core::evaluate::{Cooling, Duty, Evaluation, Pumping};
 use wellwright_core::job::{Control, Field, Way};
@@ -129,6 +131,37 @@ fn InWell(desk: Desk) -> impl IntoView {
             <Answer label=words.surge hint=words.surge_hint of=surge topic=Topic::Surge desk=desk />
         </Fold>
     }
+}
+
+/// The pump's curves with what the line takes, and the setpoint to drag.
+#[component]
+pub fn Picture(
+    /// What the pages share.
+    desk: Desk,
+) -> impl IntoView {
+    let (app, open) = (app(), desk.open);
+    view! {
+        <PumpPicture
+            answer=open.answer
+            control=Signal::derive(move || open.sheet.with(|sheet| sheet.job.choices.control()))
+            system=open.system
+            theme=Signal::derive(move || app.settings.with(|settings| settings.theme))
+            on_grab=open.pause
+            on_pressure=Callback::new(move |entry| open.edit.run(Edit::Figure(Field::Pressure, Some(entry))))
+        />
+    }
+}
+
+/// Points of the curve.
+#[component]
+pub fn Below(
+    /// What the pages share.
+    desk: Desk,
+) -> impl IntoView {
+    let open = desk.open;
+    let points = Memo::new(move |_| open.answer.with(|answer| grids::curve(answer, open.system.get())));
+    let hint = Signal::derive(move || open.answer.with(|answer| grids::curve_hint(answer, open.system.get())));
+    view! { <Table title=words().charts.pump hint=hint grid=points /> }
 }
 
 fn pump(answer: &Evaluation) -> Option<&Pumping> {

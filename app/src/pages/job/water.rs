@@ -7,6 +7,7 @@ use crate::locale::{self, Shown, words};
 use crate::parts::caution::CautionBoxes;
 use crate::parts::choice::ChoiceField;
 use crate::parts::group::{Fold, Group};
+use crate::parts::head_bar::{HeadBar, head_parts};
 use crate::parts::segmented::Segmented;
 use crate::routes::Page;
 use crate::state::{Choice, Edit};
@@ -181,6 +182,17 @@ fn Tank(desk: Desk) -> impl IntoView {
             <Answer label=words.starts hint=words.starts_hint of=starts desk=desk />
         </Fold>
     }
+}
+
+/// The head and its parts.
+#[component]
+pub fn Below(
+    /// What the pages share.
+    desk: Desk,
+) -> impl IntoView {
+    let open = desk.open;
+    let parts = Memo::new(move |_| open.answer.with(|answer| head_parts(&answer.water, open.system.get())));
+    view! { <HeadBar parts=parts on_working=desk.opener() /> }
 }
 
 fn depth(answer: &Evaluation, system: UnitSystem, pick: fn(&Water) -> Option<Length>) -> Option<Shown> {
