@@ -7,6 +7,7 @@ use super::working::{EnteredValue, Working};
 use crate::cable::conductor::{STRAND_LAY, metal_mass, properties};
 use crate::evaluate::{Basis, Crossing, DepthRun, Evaluation, Place, Sweep};
 use crate::job::{Field, Origin, Way};
+use crate::pump::motor::MotorKind;
 use crate::quantity::{Length, Money, MoneyPerLength, Unit, circular_mils, in_pounds, in_pounds_per_foot};
 use crate::standards::conductor::Metal;
 
@@ -155,12 +156,6 @@ fn gap(sweep: &Sweep, runs: [DepthRun; 2], depth: Length, basis: Basis) -> f64 {
     (low - high).size().0
 }
 
-/// True where a part of the lead hangs in the well and the rest is a surface run; a motor on the surface has it all there,
-/// and depth stands for its length.
-fn hangs(evaluation: &Evaluation, sweep: &Sweep) -> bool {
-    evaluation.inputs.surface_run.as_ref().is_ok_and(|run| run.value == sweep.surface_run)
-}
-
 /// Two lines that cross: the lead whose cheaper cable pays for the equipment, and both costs there.
 fn on_run(evaluation: &Evaluation, crossing: &Crossing, runs: [DepthRun; 2], sheet: &mut Sheet) -> Option<()> {
     let sweep = evaluation.sweep.as_ref()?;
@@ -169,7 +164,7 @@ fn on_run(evaluation: &Evaluation, crossing: &Crossing, runs: [DepthRun; 2], she
     }
     let cheaper = formula![price(Way::V240), "−", price(Way::V480)];
     sheet.step(LEAD, vec![Math::Fraction(formula![EXTRA], cheaper)], length(crossing.depth + sweep.surface_run));
-    if hangs(evaluation, sweep) {
+    if evaluation.kind == MotorKind::Submersible {
         let origin = evaluation.inputs.origin(Field::SurfaceRun);
         sheet.put(SURFACE, Name::SurfaceRun, length(sweep.surface_run), origin);
         sheet.step(DEPTH, formula![LEAD, "−", SURFACE], length(crossing.depth));
@@ -191,7 +186,7 @@ fn at_step(
     sheet: &mut Sheet,
 ) -> Option<()> {
     let sweep = evaluation.sweep.as_ref()?;
-    if hangs(evaluation, sweep) {
+    if evaluation.kind == MotorKind::Submersible {
         sheet.put(DEPTH, Name::BreakEvenDepth, length(crossing.depth), Origin::WorkedOut);
         sheet.lead(crossing.depth, sweep.surface_run, evaluation.inputs.origin(Field::SurfaceRun));
     } else {

@@ -8,6 +8,7 @@ use super::working::{Caveat, Entered, EnteredValue, Put, Step, Working};
 use crate::cable::lead::Conductor;
 use crate::evaluate::Evaluation;
 use crate::job::{Field, Inputs, Origin};
+use crate::pump::motor::MotorKind;
 use crate::quantity::{
     ElectricCurrent, Entry, Length, Money, Power, Pressure, Unit, UnitSystem, Velocity, VolumeRate, in_amperes,
     in_feet, in_feet_per_second, in_gpm, in_horsepower, in_inches, in_psi,
@@ -120,7 +121,7 @@ impl Sheet {
     pub fn lead_here(&mut self, evaluation: &Evaluation) -> Option<()> {
         let (here, inputs) = (evaluation.here.as_ref()?, &evaluation.inputs);
         let surface = inputs.surface_run.as_ref().ok()?;
-        if inputs.pump_setting.is_err() {
+        if evaluation.kind == MotorKind::Surface {
             self.put(LEAD, Name::SurfaceRun, length(here.lead), surface.origin);
             return Some(());
         }
