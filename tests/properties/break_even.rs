@@ -8,36 +8,43 @@ use wellwright_core::evaluate::{Basis, BreakEven, Sweep, evaluate};
 use wellwright_core::job::Way;
 use wellwright_core::quantity::{UnitSystem, in_feet};
 
-/// The cheaper way at a depth by hand; `None` where the costs tie to the last digits, or a way has no lead.
-fn cheaper(job: &Plain, basis: Basis, depth: f64) -> Option<Way> {
+/// What both ways cost at a depth by hand, where both have a lead: on the cable, then installed.
+pub type ByHand<'a> = &'a dyn Fn(f64) -> Option<[[f64; 2]; 2]>;
+
+/// The costs of a job by hand.
+fn costs(job: &Plain, depth: f64) -> Option<[[f64; 2]; 2]> {
     let (low, high) = (job.lead(0, depth)?, job.lead(1, depth)?);
-    let (low, high) = match basis {
-        Basis::Cable => (low.cable, high.cable),
-        Basis::Installed => (low.installed, high.installed),
-    };
-    let noise = 1e-11 * low.abs().max(high.abs()).max(job.extra.abs());
+    Some([[low.cable, high.cable], [low.installed, high.installed]])
+}
+
+/// The cheaper way at a depth by hand; `None` where the costs tie to the last digits, or a way has no lead.
+fn cheaper(hand: ByHand, basis: Basis, depth: f64) -> Option<Way> {
+    let costs = hand(depth)?;
+    let [low, high] = costs[basis as usize];
+    let noise = 1e-11 * costs.as_flattened().iter().fold(0.0, |most: f64, cost| most.max(cost.abs()));
     if (low - high).abs() <= noise { None } else { Some(if low > high { Way::V480 } else { Way::V240 }) }
 }
 
 /// The cheaper way just beside a depth: the nearest distance at which the costs differ, or `None` where they tie.
-fn beside(job: &Plain, basis: Basis, depth: f64, side: f64) -> Option<Way> {
-    [1e-7, 1e-6, 1e-5, 1e-4, 1e-3].into_iter().find_map(|step| cheaper(job, basis, depth + side * step))
+fn beside(hand: ByHand, basis: Basis, depth: f64, side: f64) -> Option<Way> {
+    [1e-7, 1e-6, 1e-5, 1e-4, 1e-3].into_iter().find_map(|step| cheaper(hand, basis, depth + side * step))
 }
 
 fn swept(job: &Plain) -> Option<Sweep> {
     evaluate(&job.job(UnitSystem::Us)).sweep
 }
 
-/// Where both ways have a lead, feet.
-fn reach(sweep: &Sweep) -> f64 {
-    in_feet(sweep.way(Way::V240).reach().min(sweep.way(Way::V480).reach()))
+/// From where to where both ways have a lead, feet.
+pub fn reach(sweep: &Sweep) -> (f64, f64) {
+    let [low, high] = Way::ALL.map(|way| sweep.way(way));
+    (in_feet(low.start().max(high.start())), in_feet(low.reach().min(high.reach())))
 }
 
-fn changes_are_true(job: &Plain, basis: Basis, found: &BreakEven) -> Result<(), TestCaseError> {
+pub fn changes_are_true(hand: ByHand, basis: Basis, found: &BreakEven) -> Result<(), TestCaseError> {
     let mut ahead = found.first;
     for crossing in &found.crossings {
         let depth = in_feet(crossing.depth);
-        let (before, after) = (beside(job, basis, depth, -1.0), beside(job, basis, depth, 1.0));
+        let (before, after) = (beside(hand, basis, depth, -1.0), beside(hand, basis, depth, 1.0));
         prop_assert_eq!(after, Some(crossing.below), "below {} ft on {:?}: {:?}", depth, basis, found);
         // Above a step the costs may tie; where they differ, the other way is ahead.
         prop_assert!(before != Some(crossing.below), "above {} ft on {:?}: {:?}", depth, basis, found);
@@ -47,19 +54,24 @@ fn changes_are_true(job: &Plain, basis: Basis, found: &BreakEven) -> Result<(), 
     Ok(())
 }
 
-fn none_is_missed(job: &Plain, basis: Basis, found: &BreakEven, reach: f64) -> Result<(), TestCaseError> {
+pub fn none_is_missed(
+    hand: ByHand,
+    basis: Basis,
+    found: &BreakEven,
+    (from, to): (f64, f64),
+) -> Result<(), TestCaseError> {
     let mut ahead = found.first;
     let mut crossings = found.crossings.iter().peekable();
     // An odd count of steps, so that the scan does not fall on round depths.
     for step in 1..1501 {
-        let depth = reach * f64::from(step) / 1501.0;
+        let depth = from + (to - from) * f64::from(step) / 1501.0;
         while let Some(crossing) = crossings.next_if(|crossing| in_feet(crossing.depth) < depth) {
             ahead = Some(crossing.below);
         }
         let near = found.crossings.iter().any(|crossing| (in_feet(crossing.depth) - depth).abs() < 1e-6);
-        let hand = cheaper(job, basis, depth);
-        if hand.is_some() && !near {
-            prop_assert_eq!(hand, ahead, "at {} ft on {:?}: {:?}", depth, basis, found);
+        let cheaper = cheaper(hand, basis, depth);
+        if cheaper.is_some() && !near {
+            prop_assert_eq!(cheaper, ahead, "at {} ft on {:?}: {:?}", depth, basis, found);
         }
     }
     Ok(())
@@ -72,7 +84,7 @@ proptest! {
     fn each_change_is_true(job in plain()) {
         let Some(sweep) = swept(&job) else { return Ok(()) };
         for basis in Basis::ALL {
-            changes_are_true(&job, basis, sweep.break_even(basis))?;
+            changes_are_true(&|depth| costs(&job, depth), basis, sweep.break_even(basis))?;
         }
     }
 }
@@ -84,7 +96,7 @@ proptest! {
     fn no_change_is_missed(job in plain()) {
         let Some(sweep) = swept(&job) else { return Ok(()) };
         for basis in Basis::ALL {
-            none_is_missed(&job, basis, sweep.break_even(basis), reach(&sweep))?;
+            none_is_missed(&|depth| costs(&job, depth), basis, sweep.break_even(basis), reach(&sweep))?;
         }
     }
 }

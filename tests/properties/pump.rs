@@ -22,7 +22,7 @@ pub struct Made {
 }
 
 impl Made {
-    fn curve(&self) -> PumpCurve {
+    pub fn curve(&self) -> PumpCurve {
         let rows = self.flows.iter().zip(&self.heads).zip(&self.efficiencies);
         let point = |((&flow, &head), &efficiency): ((&f64, &f64), &f64)| Point {
             flow: gpm(flow),
@@ -32,7 +32,7 @@ impl Made {
         };
         PumpCurve::new(rows.map(point).collect()).unwrap()
     }
-    fn run_out(&self) -> f64 {
+    pub fn run_out(&self) -> f64 {
         *self.flows.last().unwrap()
     }
     /// A flow well inside the curve, by a share of it.

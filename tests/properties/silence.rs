@@ -86,7 +86,7 @@ fn of_the_duty(job: &Job, answer: &Evaluation) -> Result<(), TestCaseError> {
 }
 
 proptest! {
-    #![proptest_config(tried(2000))]
+    #![proptest_config(tried(1000))]
 
     #[test]
     fn a_missing_head_says_why(job in absurd()) {
@@ -105,7 +105,7 @@ fn the_random_jobs_meet_what_the_laws_speak_of() {
     use proptest::strategy::ValueTree as _;
     let mut runner = proptest::test_runner::TestRunner::deterministic();
     let mut met = [0; 8];
-    for _ in 0..2000 {
+    for _ in 0..1000 {
         let job = absurd().new_tree(&mut runner).unwrap().current();
         let answer = evaluate(&job);
         let pump = answer.water.pump.as_ref();
@@ -123,5 +123,5 @@ fn the_random_jobs_meet_what_the_laws_speak_of() {
             *met += usize::from(case);
         }
     }
-    assert!(met.iter().all(|times| *times >= 40), "{met:?}");
+    assert!(met.iter().all(|times| *times >= 20), "{met:?}");
 }

@@ -1,0 +1,94 @@
+//! What stands in for a figure is that figure: entered, it changes nothing. And a figure that does not count changes
+//! nothing, whatever it is.
+
+use super::finite::absurd;
+use super::jobs::plain;
+use super::tried;
+use proptest::prelude::*;
+use wellwright_core::evaluate::{Evaluation, evaluate, report};
+use wellwright_core::job::{Field, Job};
+use wellwright_core::quantity::{Entry, UnitSystem};
+use wellwright_core::standards::pipe::PipeSize;
+use wellwright_tests::difference;
+
+/// Fields of the water, the line and the pump.
+fn of_the_water(field: Field) -> bool {
+    let group = field.path().split('.').next().unwrap();
+    ["demand", "well", "line", "pump"].contains(&group)
+        || [Field::MinimumSubmergence, Field::Altitude, Field::ServiceFactor].contains(&field)
+}
+
+/// The job with its assumed pipes picked and all that stands in entered.
+fn entered(job: &Job, answer: &Evaluation) -> (Job, usize) {
+    let (mut typed, mut count) = (job.clone(), 0);
+    for pipe in answer.water.system.iter().flat_map(|system| &system.pipes) {
+        let pick = &mut typed.choices.pipes[pipe.part as usize];
+        pick.series = Some(job.choices.series(pipe.part));
+        pick.size = pipe.size.map(PipeSize::size).or(pick.size);
+    }
+    for field in Field::ALL.into_iter().filter(|field| of_the_water(*field) && field.counts(job)) {
+        if job.get(field).is_none()
+            && let Some(entry) = answer.inputs.stand_in(field)
+        {
+            typed.set(field, Some(entry));
+            count += 1;
+        }
+    }
+    (typed, count)
+}
+
+proptest! {
+    #![proptest_config(tried(400))]
+
+    #[test]
+    fn what_stands_in_is_what_would_be_entered(plain in plain(), own_motor in any::<bool>()) {
+        let mut job = plain.job(UnitSystem::Us);
+        if !own_motor {
+            job.set(Field::MotorPower, None);
+        }
+        let answer = evaluate(&job);
+        let (typed, count) = entered(&job, &answer);
+        prop_assert!(count >= 2, "hardly anything stands in");
+        let (told, again) = (report("", &answer), report("", &evaluate(&typed)));
+        prop_assert_eq!(difference(&told, &again, 1e-9, 1.0), None);
+        // What was entered stands in for itself.
+        let (twice, more) = entered(&typed, &evaluate(&typed));
+        prop_assert_eq!((more, twice == typed), (0, true));
+    }
+
+    #[test]
+    fn a_figure_that_does_not_count_changes_nothing(job in absurd(), at in any::<prop::sample::Index>(), value in any::<f64>(), fits in any::<bool>()) {
+        let idle: Vec<Field> = Field::ALL.into_iter().filter(|field| !field.counts(&job)).collect();
+        prop_assert!(idle.len() > 5);
+        let field = idle[at.index(idle.len())];
+        let accepted = field.spec().accepted;
+        let value = if fits { accepted.min + (accepted.max - accepted.min) * (value.abs() % 1.0) } else { value };
+        // By their words: a figure that was entered as no number is not even equal to itself.
+        let answered = |job: &Job| format!("{:?}", evaluate(job));
+        let mut other = job.clone();
+        other.set(field, Some(Entry::new(value, accepted.unit)));
+        prop_assert!(answered(&job) == answered(&other), "{field:?}");
+        other.set(field, None);
+        prop_assert!(answered(&job) == answered(&other), "{field:?}");
+    }
+}
+
+/// The law holds idly where nothing stands in: over random jobs every kind of figure must.
+#[test]
+fn every_figure_that_follows_or_is_assumed_stands_in_somewhere() {
+    use proptest::strategy::ValueTree as _;
+    use wellwright_core::job::Stand;
+    let mut runner = proptest::test_runner::TestRunner::deterministic();
+    let mut met = std::collections::BTreeSet::new();
+    for _ in 0..600 {
+        let job = plain().new_tree(&mut runner).unwrap().current().job(UnitSystem::Us);
+        let answer = evaluate(&job);
+        let stands =
+            |field: &Field| field.counts(&job) && job.get(*field).is_none() && answer.inputs.stand_in(*field).is_some();
+        met.extend(Field::ALL.into_iter().filter(stands));
+    }
+    for field in Field::ALL.into_iter().filter(|field| of_the_water(*field)) {
+        let expected = matches!(field.spec().default, Stand::Assumed(_) | Stand::Follows);
+        assert_eq!(met.contains(&field), expected, "{field:?}");
+    }
+}
