@@ -6,22 +6,19 @@ use wellwright_core::quantity::{
     in_liters_per_second, in_meters, in_psi,
 };
 
-/// Decimals of a figure that has tenths only while it is small.
-fn finer_below(value: f64, limit: f64) -> usize {
-    usize::from(value.abs() < limit)
-}
-
-/// A flow: whole gallons a minute, tenths below ten; tenths of a liter a second, hundredths below ten.
+/// A flow: whole gallons a minute, below ten with tenths unless they are nought; tenths of a liter a second, hundredths
+/// below ten.
 #[must_use]
 pub fn flow(flow: VolumeRate, system: UnitSystem) -> Shown {
     match system {
         UnitSystem::Us => {
             let value = in_gpm(flow);
-            shown(value, finer_below(value, 9.95), unit_name(Unit::GallonPerMinute))
+            let tenths = value.abs() < 9.95 && (value - value.round()).abs() >= 0.05;
+            shown(value, usize::from(tenths), unit_name(Unit::GallonPerMinute))
         }
         UnitSystem::Si => {
             let value = in_liters_per_second(flow);
-            shown(value, 1 + finer_below(value, 9.995), unit_name(Unit::LiterPerSecond))
+            shown(value, 1 + usize::from(value.abs() < 9.995), unit_name(Unit::LiterPerSecond))
         }
     }
 }
@@ -64,6 +61,7 @@ mod tests {
             |show: &dyn Fn(UnitSystem) -> Shown| [UnitSystem::Us, UnitSystem::Si].map(|system| show(system).text());
         assert_eq!(both(&|system| flow(gpm(25.0), system)), ["25\u{a0}gpm", "1.58\u{a0}L/s"]);
         assert_eq!(both(&|system| flow(gpm(4.25), system)), ["4.2\u{a0}gpm", "0.27\u{a0}L/s"]);
+        assert_eq!(flow(gpm(5.0), UnitSystem::Us).text(), "5\u{a0}gpm");
         assert_eq!(both(&|system| pressure(psi(60.0), system)), ["60\u{a0}psi", "414\u{a0}kPa"]);
         assert_eq!(both(&|system| head(feet(645.0), system)), ["645\u{a0}ft", "196.6\u{a0}m"]);
         let text = |value: f64| frequency(hertz(value)).text();
