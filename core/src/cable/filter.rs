@@ -2,7 +2,7 @@
 
 use super::drop::{Load, longest_lead};
 use crate::error::OutsideRange;
-use crate::quantity::{ElectricPotential, Length, OhmsPerLength, feet, in_meters, in_volts, meters};
+use crate::quantity::{ElectricPotential, Length, OhmsPerLength, feet, in_meters, in_volts, meters, volts};
 use serde::Serialize;
 
 /// Share of its volts that a sine filter costs where it is built into the drive: practice.
@@ -116,13 +116,14 @@ pub fn remedy(
 /// # Units
 /// `drive` the drive's output voltage; `cost` a share; the result a voltage.
 /// # Range
-/// Cost 0 to 0.5.
+/// Drive 1 to 100,000 V; cost 0 to 0.5.
 /// # Errors
-/// [`OutsideRange`] names `cost`.
+/// [`OutsideRange`] names `drive` (V) or `cost`.
 /// # Source
 /// Definition; the costs [practice].
 pub fn behind_filter(drive: ElectricPotential, cost: f64) -> Result<ElectricPotential, OutsideRange> {
-    Ok(drive * (1.0 - OutsideRange::check("cost", cost, 0.0, 0.5)?))
+    let drive = OutsideRange::check("drive", in_volts(drive), 1.0, 1e5)?;
+    Ok(volts(drive * (1.0 - OutsideRange::check("cost", cost, 0.0, 0.5)?)))
 }
 
 /// The longest lead by volts: what the filter leaves, less the lead's drop, is still what the motor needs.
@@ -132,9 +133,9 @@ pub fn behind_filter(drive: ElectricPotential, cost: f64) -> Result<ElectricPote
 /// # Units
 /// `load.sending` the drive's output; `needed` at the motor; `cost` a share; the result a length, one way.
 /// # Range
-/// Needed 1 to 100,000 V; cost 0 to 0.5; the rest as [`longest_lead`].
+/// Needed 1 to 100,000 V; the rest as [`behind_filter`] and [`longest_lead`].
 /// # Errors
-/// [`OutsideRange`] names `needed` (V), `cost`, or as [`longest_lead`].
+/// [`OutsideRange`] names `needed` (V), or as those.
 /// # Source
 /// Algebra on [`super::drop::voltage_drop`].
 pub fn longest_by_volts(
@@ -157,7 +158,7 @@ pub fn longest_by_volts(
 mod tests {
     use super::*;
     use crate::cable::drop::{Phases, voltage_drop};
-    use crate::quantity::{amperes, ohms_per_kilofoot, volts};
+    use crate::quantity::{amperes, ohms_per_kilofoot};
 
     fn verdict(peak: f64, limit: f64, length_ft: f64) -> Option<Remedy> {
         remedy(volts(peak), volts(limit), feet(length_ft), &Practice::default()).unwrap()
@@ -213,5 +214,6 @@ mod tests {
         };
         assert_eq!([name(f64::NAN, 1.0, 1.0), name(1.0, 0.0, 1.0), name(1.0, 1.0, -1.0)], ["peak", "limit", "length"]);
         assert_eq!(behind_filter(volts(480.0), 0.6).unwrap_err().argument, "cost");
+        assert_eq!(behind_filter(volts(f64::NAN), 0.1).unwrap_err().argument, "drive");
     }
 }

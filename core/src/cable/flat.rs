@@ -64,7 +64,7 @@ pub struct FlatDrop {
 /// Voltages at the end of a flat lead, phase by phase, where the currents are equal.
 ///
 /// The mean impedance leaves V_r to neutral on each phase, exact; each phase then differs by what its own impedance
-/// differs from the mean: V_i = V_r,i − ΔZ_i I_i ℓ. With j k ln 2 = u, ΔZ is (√3/2 + j/6) u/j, −(j/3) u/j, (−√3/2 + j/6) u/j.
+/// differs from the mean: V_i = V_r,i − ΔZ_i I_i ℓ, with ΔZ = (√3/2 + j/6) k ln 2, −(j/3) k ln 2, (−√3/2 + j/6) k ln 2.
 ///
 /// # Units
 /// `resistance` ohms per length of one conductor; `length` one way; `load.sending` line to line.
@@ -171,8 +171,8 @@ mod tests {
     fn the_mean_is_the_mean_of_the_three_and_what_sizes_a_lead() {
         for size in Size::ALL {
             let x = flat_reactance(size, hertz(60.0)).unwrap();
-            assert!(((2.0 * x.outer + x.middle) / (3.0 * x.mean)).value - 1.0 < 1e-12);
-            assert!((x.mean / reactance(size, Build::FlatJacketed)).value - 1.0 < 1e-12);
+            assert!((((2.0 * x.outer + x.middle) / (3.0 * x.mean)).value - 1.0).abs() < 1e-12);
+            assert!(((x.mean / reactance(size, Build::FlatJacketed)).value - 1.0).abs() < 1e-12);
             assert!(x.outer > x.mean && x.mean > x.middle);
             // Half of k ln 2 lies between outer and middle whatever the size: 7.5398e-5 · 0.346574 Ω/m.
             assert!(((x.outer - x.middle).value - 2.613_1e-5).abs() < 1e-9);

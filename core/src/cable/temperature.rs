@@ -227,7 +227,7 @@ mod tests {
         let known = table_resistance(Size::Awg2, Metal::Aluminum);
         let there = resistance_moved(known, Metal::Aluminum, Celsius(75.0), Celsius(-20.0)).unwrap();
         let back = resistance_moved(there, Metal::Aluminum, Celsius(-20.0), Celsius(75.0)).unwrap();
-        assert!((back / known).value - 1.0 < 1e-12 && there < known);
+        assert!(((back / known).value - 1.0).abs() < 1e-12 && there < known);
     }
 
     #[test]

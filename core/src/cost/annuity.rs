@@ -47,13 +47,14 @@ pub fn capital_recovery(rate: f64, years: f64) -> Result<f64, OutsideRange> {
 /// # Units
 /// `yearly` money at the end of each year; the result money.
 /// # Range
-/// As [`annuity_factor`].
+/// Yearly sum to 10¹² either way; the rest as [`annuity_factor`].
 /// # Errors
-/// As [`annuity_factor`].
+/// [`OutsideRange`] names `yearly`, or as [`annuity_factor`].
 /// # Source
 /// [nist-hb-135].
 pub fn present_value(yearly: Money, rate: f64, years: f64) -> Result<Money, OutsideRange> {
-    Ok(Money(yearly.0 * annuity_factor(rate, years)?))
+    let yearly = OutsideRange::check("yearly", yearly.0, -1e12, 1e12)?;
+    Ok(Money(yearly * annuity_factor(rate, years)?))
 }
 
 #[cfg(test)]
@@ -99,5 +100,6 @@ mod tests {
         assert_eq!(annuity_factor(0.06, f64::NAN).unwrap_err().argument, "years");
         assert_eq!(capital_recovery(0.06, 0.0).unwrap_err().argument, "years");
         assert_eq!(present_value(Money(950.0), 2.0, 10.0).unwrap_err().argument, "rate");
+        assert_eq!(present_value(Money(f64::NAN), 0.06, 10.0).unwrap_err().argument, "yearly");
     }
 }
