@@ -95,10 +95,9 @@ fn the_house_wells_supply() {
 
 /// The transformer, 25 kVA with 1.2 and 1.6 %, stands ahead of the feeder as a resistance and a reactance. Each drop is
 /// taken at 240 V, and the two are added.
-#[test]
-fn the_house_wells_volts_sag() {
-    let (frame, running) = house_well(ACTIVE, 240.0, 22.5, 0.491);
-    let feeder = feeder(240.0, frame, running, ACTIVE, 45.0);
+fn sag(front: FrontEnd) -> (f64, f64) {
+    let (frame, running) = house_well(front, 240.0, 22.5, 0.491);
+    let feeder = feeder(240.0, frame, running, front, 45.0);
     let load = Load {
         sending: volts(240.0),
         current: amperes(running),
@@ -108,11 +107,18 @@ fn the_house_wells_volts_sag() {
     // Half in each of two conductors, as if in one meter of them.
     let half = |share: f64| ElectricalResistance::new::<ohm>(share * 240.0 * 240.0 / 25e3 / 2.0) / meters(1.0);
     let ahead = in_volts(voltage_drop(load, half(0.012), half(0.016), meters(1.0)).unwrap().unwrap());
-    let along = in_volts(fed(&feeder, feet(150.0)).unwrap().unwrap().drop);
+    (ahead, in_volts(fed(&feeder, feet(150.0)).unwrap().unwrap().drop))
+}
+
+#[test]
+fn the_house_wells_volts_sag() {
+    let (ahead, along) = sag(ACTIVE);
     prints(ahead, 2, "1.15");
     prints(along, 2, "5.04");
     prints(240.0 - ahead - along, 1, "233.8");
     prints(100.0 * (ahead + along) / 240.0, 2, "2.58");
+    let (ahead, along) = sag(PASSIVE);
+    prints(240.0 - ahead - along, 1, "234.5");
 }
 
 fn surface_pump(front: FrontEnd, ambient: f64) -> (f64, Feeder, Fed) {
