@@ -3,6 +3,7 @@
 //! Numbers were typed from memory of the code and read against the reproductions that `SOURCES.md` names; before a
 //! design is relied on, read them against the edition that is adopted where the well is.
 
+pub mod ac_resistance;
 pub mod ambient;
 pub mod ampacity;
 pub mod conductor;
