@@ -6,11 +6,15 @@
 pub mod ambient;
 pub mod ampacity;
 pub mod conductor;
+pub mod enclosure;
 pub mod fittings;
 pub mod ground;
+pub mod ieee_519;
 pub mod motor_current;
 pub mod overcurrent;
 pub mod pipe;
 pub mod reactance;
+pub mod single_phase_motor;
+pub mod transformer;
 pub mod unbalance;
 pub mod water_use;
