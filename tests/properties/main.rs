@@ -11,6 +11,8 @@ mod choice;
 mod drop;
 mod finite;
 mod jobs;
+mod power;
+mod power_refused;
 mod pump;
 mod pump_paste;
 mod pump_refused;
