@@ -11,20 +11,26 @@ use wellwright_core::cable::ground::equipment_ground;
 use wellwright_core::cable::reactance::{Build, reactance};
 use wellwright_core::power::derating::derate;
 use wellwright_core::power::family::{Class, Family, Feed, Kind, Start};
-use wellwright_core::power::fit::{Decides, Frame, FrameFit, fit_frame, frames, required_output};
-use wellwright_core::power::generator::{Hookup, running_rating, starting_rating};
+use wellwright_core::power::fit::{
+    Decides, Frame, FrameFit, ShortCircuitFit, assumed_service_factor_current, fit_frame, frames, required_output,
+    short_circuit_fit, unmarked_short_circuit_rating,
+};
+use wellwright_core::power::generator::{Hookup, SetVerdict, judge_set, running_rating, starting_rating};
 use wellwright_core::power::generic::generic;
 use wellwright_core::power::harmonics::{Coupling, Distortion, fundamental};
 use wellwright_core::power::impedance::{Impedance, Sag, fault_current, feeder, sag};
+use wellwright_core::power::line_extension::Tariff;
+use wellwright_core::power::rotary::UNBALANCE;
 use wellwright_core::power::start::{StartDip, StartVerdict, USUAL_LIMITS, judge_start, locked_rotor_input, start_dip};
 use wellwright_core::power::supply::{
     drive_input_current, input_current, input_power, provisional_device, supply_ampacity, true_power_factor,
 };
 use wellwright_core::power::transformer::{Loading, Transformer, apparent_power};
 use wellwright_core::power::volts::{Budget, VoltsVerdict, budget, judge_volts, runs_out_at};
+use wellwright_core::pump::unbalance::derated_power;
 use wellwright_core::quantity::{
-    Celsius, ElectricCurrent, ElectricPotential, amperes, feet, hertz, horsepower, in_amperes, in_hertz, in_horsepower,
-    in_kilovolt_amperes, in_volts, kilovolt_amperes, meters, volts,
+    Celsius, ElectricCurrent, ElectricPotential, Money, MoneyPerLength, amperes, feet, hertz, horsepower, in_amperes,
+    in_hertz, in_horsepower, in_kilovolt_amperes, in_volts, kilovolt_amperes, meters, volts,
 };
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::{Metal, Size};
@@ -317,6 +323,14 @@ fn the_surface_pump_loads_its_transformer() {
     let feeder = run(Size::Awg1_0, 300.0);
     let at_drive = fault_current(volts(SUPPLY), source.as_impedance().unwrap() + feeder).unwrap();
     prints(in_amperes(at_drive) / 1000.0, 1, "3.6");
+    // Above 50 hp an unmarked unit stands 10 kA; one of 5 kA would stand the 3.6 kA behind the feeder, not the 7.8 kA at the pole.
+    let unmarked = unmarked_short_circuit_rating(horsepower(60.0)).unwrap();
+    assert_eq!(in_amperes(unmarked), 10_000.0);
+    assert!(matches!(short_circuit_fit(at_drive, unmarked).unwrap(), ShortCircuitFit::Serves(_)));
+    let fit = |fault: f64, marking: f64| short_circuit_fit(amperes(fault), amperes(marking)).unwrap();
+    assert_eq!(fit(4000.0, 5000.0), ShortCircuitFit::Serves(0.8));
+    assert_eq!(fit(5000.0, 5000.0), ShortCircuitFit::Close(1.0));
+    assert!(matches!(fit(7812.5, 5000.0), ShortCircuitFit::Short(share) if share == 1.5625));
 }
 
 #[test]
@@ -366,6 +380,25 @@ fn the_surface_pump_on_a_generator() {
     prints(in_kilovolt_amperes(starting), 0, "176");
     // The start asks more than the run, so it is the converter's figure.
     assert!(in_kilovolt_amperes(starting) > running(&converter, Hookup::AsBuilt));
+    // A set of 80 kVA that its site leaves 80 % of gives 64 kVA, enough for the first way; at 79 % it is short.
+    let verdict = |site| judge_set(kilovolt_amperes(80.0), site, kilovolt_amperes(running(&low, Hookup::AsBuilt)));
+    assert!(matches!(verdict(0.80), Ok(SetVerdict::Serves(share)) if share > 0.99));
+    assert!(matches!(verdict(0.79), Ok(SetVerdict::Short(share)) if share < 1.01));
+}
+
+// Figures by hand; charges invented.
+#[test]
+fn small_sums_by_hand() {
+    // The sheet's nameplate has 25.9 A at SF 1.15; until it is known, 22.5 · 1.15 stands for it.
+    prints(in_amperes(assumed_service_factor_current(amperes(22.5), 1.15).unwrap()), 1, "25.9");
+    // 3 % unbalance behind a rotary converter leaves 88 % of a 10 hp motor.
+    prints(in_horsepower(derated_power(horsepower(10.0), UNBALANCE).unwrap()), 1, "8.8");
+    // 2,000 and 30 a meter beyond the first 100 m: 500 m cost 14,000, and 14,000 is reached there.
+    let tariff = Tariff { fixed: Money(2000.0), per_length: MoneyPerLength(30.0), free: meters(100.0) };
+    assert_eq!(tariff.cost(meters(500.0)).unwrap(), Money(14_000.0));
+    assert_eq!(tariff.cost(meters(50.0)).unwrap(), Money(2000.0));
+    assert_eq!(tariff.break_even(Money(14_000.0)).unwrap(), Some(meters(500.0)));
+    assert_eq!(tariff.break_even(Money(1999.0)).unwrap(), None);
 }
 
 #[test]

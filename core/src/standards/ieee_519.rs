@@ -41,7 +41,7 @@ impl Row {
     #[must_use]
     pub fn of_order(&self, order: u32) -> Option<f64> {
         let band = ORDERS.windows(2).position(|band| order >= band[0] && order < band[1])?;
-        let share = if order % 2 == 0 && order <= 6 { 0.5 } else { 1.0 };
+        let share = if order.is_multiple_of(2) && order <= 6 { 0.5 } else { 1.0 };
         Some(share * self.single[band])
     }
 }
