@@ -11,6 +11,9 @@ mod circuit;
 mod conductor;
 mod inputs;
 mod job_a;
+mod power;
+mod power_family;
+mod power_jobs;
 mod pump;
 mod rows;
 mod service;
@@ -37,7 +40,7 @@ pub enum Answer {
 /// Why a row can't be answered, or the answer.
 pub type Answered = Result<Answer, String>;
 
-const CHAPTERS: [(&str, &str); 19] = [
+const CHAPTERS: [(&str, &str); 22] = [
     ("water", include_str!("water.csv")),
     ("water_properties", include_str!("water_properties.csv")),
     ("water_friction", include_str!("water_friction.csv")),
@@ -57,10 +60,13 @@ const CHAPTERS: [(&str, &str); 19] = [
     ("pump_curve", include_str!("pump_curve.csv")),
     ("pump_power", include_str!("pump_power.csv")),
     ("pump_motor", include_str!("pump_motor.csv")),
+    ("power", include_str!("power.csv")),
+    ("power_family", include_str!("power_family.csv")),
+    ("power_tables", include_str!("power_tables.csv")),
 ];
 
 /// Numbers of the published set that this package covers: walked, or listed as not walked.
-const COVERED: [(u16, u16); 3] = [(1, 200), (208, 212), (225, 231)];
+const COVERED: [(u16, u16); 1] = [(1, 231)];
 
 fn answer(row: &Row) -> Answered {
     let inputs = Inputs::parse(&row.inputs)?;
@@ -72,6 +78,8 @@ fn answer(row: &Row) -> Answered {
         .or_else(|| service::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| sums::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| pump::answer(&row.quantity, &row.unit, &inputs))
+        .or_else(|| power::answer(&row.quantity, &row.unit, &inputs))
+        .or_else(|| power_family::answer(&row.quantity, &row.unit, &inputs))
         .unwrap_or_else(|| Err(format!("no sum for {} in {}", row.quantity, row.unit)))?;
     inputs.all_read()?;
     Ok(answer)
@@ -187,6 +195,21 @@ fn pump_power_and_speed() {
 #[test]
 fn motor_load_and_unbalance() {
     walk("pump_motor");
+}
+
+#[test]
+fn power_from_the_pole() {
+    walk("power");
+}
+
+#[test]
+fn families_of_equipment() {
+    walk("power_family");
+}
+
+#[test]
+fn tables_of_power() {
+    walk("power_tables");
 }
 
 #[test]
