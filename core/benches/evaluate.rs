@@ -1,19 +1,37 @@
-//! `cargo bench -p wellwright-core`: one evaluation, one full sweep, many jobs.
+//! `cargo bench -p wellwright-core`: one evaluation, with and without a curve, one full sweep, deeper water, many jobs.
 #![allow(missing_docs, clippy::unwrap_used)]
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use std::hint::black_box;
-use wellwright_core::evaluate::evaluate;
-use wellwright_core::job::{Field, Job, wire};
-use wellwright_core::quantity::{Entry, Unit};
+use wellwright_core::evaluate::{Basis, Evaluation, evaluate};
+use wellwright_core::job::{Field, Job, Way, wire};
+use wellwright_core::pump::demo::HOUSE_WELL;
+use wellwright_core::quantity::{Entry, Unit, feet};
 
 fn job() -> Job {
     wire::read_text(include_str!("../examples/jobs/house_and_stock_well.json")).unwrap()
 }
 
+/// What both ways cost at 200 depths of the water, as a picture of it asks.
+fn read_deeper(answer: &Evaluation) -> f64 {
+    let sweep = answer.deeper.as_ref().unwrap();
+    let depths = (0..200).map(|step| feet(200.0 + 14.0 * f64::from(step)));
+    let both = |depth| Way::ALL.map(|way| sweep.way(way).cost_at(depth, Basis::Installed).map_or(0.0, |cost| cost.0));
+    depths.map(|depth| both(depth).iter().sum::<f64>()).sum()
+}
+
 fn benches(c: &mut Criterion) {
     let whole = job();
     c.bench_function("one evaluation", |b| b.iter(|| evaluate(black_box(&whole))));
+
+    // The operating point, the speed and the largest power on the curve come on top.
+    let mut curved = job();
+    curved.curve = HOUSE_WELL.text();
+    c.bench_function("one evaluation with a curve", |b| b.iter(|| evaluate(black_box(&curved))));
+
+    let answer = evaluate(&whole);
+    c.bench_function("deeper water read at 200 depths", |b| b.iter(|| read_deeper(black_box(&answer))));
+    c.bench_function("deeper water evaluated and read", |b| b.iter(|| read_deeper(&evaluate(black_box(&whole)))));
 
     // Without a depth the evaluation is the checks and the sweep of both ways, 0 to 3,000 ft, with their break-evens.
     let mut no_depth = job();

@@ -7,9 +7,11 @@ use wellwright_core::evaluate::{evaluate, report};
 use wellwright_core::job::{Field, Job};
 use wellwright_core::standards::conductor::Metal;
 
-/// Jobs that together raise every finding, each with the codes that it is made for, and what is told of them beside code,
-/// severity and source.
-fn jobs() -> Vec<(Job, &'static [(&'static str, &'static [&'static str])])> {
+/// A code, and the names of what is told of it beside code, severity and source.
+type Told = (&'static str, &'static [&'static str]);
+
+/// Jobs that together raise every finding, each with the codes that it is made for.
+fn jobs() -> Vec<(Job, &'static [Told])> {
     const PAIR: &[&str] = &["actual", "limit"];
     let curved = |text: &str, figures: &[(Field, f64)]| {
         let mut job = with(house(), figures);

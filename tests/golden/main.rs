@@ -74,20 +74,46 @@ fn what_is_read_and_written_reads_the_same() {
     }
 }
 
-/// A job that sets everything keeps everything: no field is forgotten on the way through the file.
+/// A job that sets everything keeps everything: no place is forgotten on the way through the file.
 #[test]
-fn a_job_with_every_field_loses_none() {
-    let path = stored().into_iter().find(|path| path.ends_with("every_field_in_si.job.json")).unwrap();
+fn a_job_with_every_place_loses_none() {
+    let path = stored().into_iter().find(|path| path.ends_with("every_place_in_si.job.json")).unwrap();
     let job = job(&path);
     for field in Field::ALL {
         assert!(job.get(field).is_some(), "{}", field.path());
     }
     let original: Value = serde_json::from_str(&text(&path)).unwrap();
-    assert_eq!(difference(&wire::write(&job), &original, 0.0, 0.0), None);
-    let choices = job.choices;
-    assert!(choices.motor_kind.is_some() && choices.metal.is_some() && choices.build.is_some());
-    assert!(choices.insulation.is_some() && choices.terminals_marked_75.is_some() && choices.most_sets.is_some());
-    assert!(!job.name.is_empty() && !job.note.is_empty() && !job.price_source.is_empty() && job.demo);
+    let written = wire::write(&job);
+    assert_eq!(difference(&written, &original, 0.0, 0.0), None);
+    for (group, held) in written.as_object().unwrap() {
+        for (name, value) in held.as_object().into_iter().flatten() {
+            assert!(!value.is_null() && value != "", "{group}.{name} is not set");
+        }
+    }
+    assert!(!job.name.is_empty() && !job.note.is_empty() && job.demo);
+}
+
+/// The places that were there at first still read as they did, and leave the later ones empty.
+#[test]
+fn a_job_of_the_first_places_reads_as_it_did() {
+    let path = stored().into_iter().find(|path| path.ends_with("every_field_in_si.job.json")).unwrap();
+    let original: Value = serde_json::from_str(&text(&path)).unwrap();
+    let written = wire::write(&job(&path));
+    for (group, held) in original.as_object().unwrap() {
+        let Some(held) = held.as_object() else {
+            assert_eq!(written[group], *held, "{group}");
+            continue;
+        };
+        for (name, value) in held {
+            assert_eq!(difference(&written[group][name], value, 0.0, 0.0), None, "{group}.{name}");
+        }
+        let later = written[group].as_object().unwrap().iter().filter(|(name, _)| !held.contains_key(*name));
+        assert!(later.into_iter().all(|(_, value)| value.is_null()), "{group}");
+    }
+    for group in ["demand", "well", "line", "pump"] {
+        let held = written[group].as_object().unwrap();
+        assert!(held.iter().all(|(name, value)| value.is_null() || name == "curve" && value == ""), "{group}");
+    }
 }
 
 /// What each stored job is kept for.
@@ -116,9 +142,36 @@ fn the_stored_jobs_cover_what_they_are_named_for() {
     let stops = dry["findings"].as_array().unwrap().iter().filter(|finding| finding["severity"] == "stop");
     let stops: Vec<_> = stops.map(|finding| finding["code"].as_str().unwrap()).collect();
     assert_eq!(stops, ["PUMPING_LEVEL_AT_PUMP", "LEVEL_BELOW_BOTTOM"]);
-    assert!(codes(&kept("aluminum_on_a_surface_motor"), "findings").contains(&"ALUMINIUM_IN_WELL".to_owned()));
+    assert!(codes(&kept("aluminum_down_the_hole"), "findings").contains(&"ALUMINIUM_IN_WELL".to_owned()));
+    assert_eq!(codes(&kept("aluminum_on_a_surface_motor"), "findings"), ["BEYOND_USUAL"]);
     let unusable = codes(&kept("figures_that_no_sum_can_use"), "errors");
     for code in ["missing", "out_of_range", "wrong_unit"] {
         assert!(unusable.contains(&code.to_owned()), "{unusable:?}");
+    }
+}
+
+/// What the stored jobs with water, line and pump are kept for.
+#[test]
+fn the_stored_jobs_run_from_the_water_to_the_money() {
+    for (name, well, curve, motor, deeper) in [
+        ("house_and_stock_well_in_whole", true, false, true, true),
+        ("field_surface_pump", false, false, true, false),
+        ("pump_curve_on_off", true, true, false, true),
+        ("land_and_aquifer", true, false, false, true),
+        ("every_place_in_si", true, true, true, true),
+    ] {
+        let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("golden/v1/{name}.evaluation.json"));
+        let kept: Value = serde_json::from_str(&text(&path)).unwrap();
+        let at = |pointer: &str| kept.pointer(pointer).unwrap_or_else(|| panic!("{name}: {pointer}"));
+        assert_eq!(*at("/errors"), serde_json::json!([]), "{name}");
+        for pointer in ["/water/head/total", "/water/pump/duty/shaft", "/motor/of_rating", "/at_depth/saving/net"] {
+            assert!(at(pointer)["value"].is_number(), "{name}: {pointer}");
+        }
+        assert_eq!(at("/levels/pumping_level").is_object(), well, "{name}");
+        assert_eq!(at("/water/suction_head").is_object(), !well, "{name}");
+        assert_eq!(at("/water/pump/frequency").is_object(), curve, "{name}");
+        assert_eq!(at("/ways_in_deeper_water").is_array(), deeper, "{name}");
+        let job = job(&Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("golden/v1/{name}.job.json")));
+        assert_eq!(job.get(Field::MotorPower).is_some(), motor, "{name}");
     }
 }

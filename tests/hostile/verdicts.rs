@@ -5,11 +5,9 @@ use super::jobs::house;
 use wellwright_core::evaluate::{Evaluation, NoDuty, evaluate, report};
 use wellwright_core::finding::{Finding, Severity, Supplier};
 use wellwright_core::job::{Control, DemandBy, Field, Job, Origin, Way};
+use wellwright_core::pump::demo::HOUSE_WELL;
 use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{Entry, Unit, gpm, in_feet, in_gpm, in_hertz};
-
-/// A curve of an invented pump, 0 to 40 gpm, best at 25 gpm.
-const CURVE: &str = "0,820,0\n5,812,22\n10,797,38\n15,773,50\n20,734,57\n25,676,60\n30,596,59\n35,492,54\n40,362,44\n";
 
 /// The house's job, its motor left to follow.
 fn left() -> Job {
@@ -60,7 +58,7 @@ fn the_job_itself_is_sound() {
     assert!(answer.errors.is_empty() && answer.here.is_some() && answer.deeper.is_some());
     assert!(answer.inputs.motor_power.as_ref().is_ok_and(|power| power.origin == Origin::WorkedOut));
     let mut curved = left();
-    curved.curve = CURVE.into();
+    curved.curve = HOUSE_WELL.text();
     assert!(evaluate(&curved).water.shaft().is_some_and(|shaft| shaft.value > 0.0));
 }
 
@@ -115,7 +113,7 @@ fn a_text_that_makes_no_curve_is_no_pump() {
 fn more_than_the_pump_gives() {
     for control in [Control::ConstantPressure, Control::OnOff] {
         let mut job = with(&[(Field::Flow, 35.0)]);
-        (job.curve, job.choices.control) = (CURVE.into(), Some(control));
+        (job.curve, job.choices.control) = (HOUSE_WELL.text(), Some(control));
         let answer = evaluate(&job);
         assert!(stops(&answer).contains(&"DEMAND_NOT_MET"), "{:?}", answer.findings);
         let told = answer.findings.iter().find_map(|finding| match finding {
@@ -139,7 +137,7 @@ fn more_than_the_pump_gives() {
 fn a_lift_that_the_pump_does_not_reach() {
     for control in [Control::ConstantPressure, Control::OnOff] {
         let mut job = with(&[(Field::StaticLevel, 900.0), (Field::PumpSetting, 1100.0)]);
-        (job.curve, job.choices.control) = (CURVE.into(), Some(control));
+        (job.curve, job.choices.control) = (HOUSE_WELL.text(), Some(control));
         let answer = evaluate(&job);
         let nothing = |finding: &Finding| matches!(finding, Finding::DemandNotMet { gives, by: Supplier::Pump, .. } if *gives == gpm(0.0));
         assert!(answer.findings.iter().any(nothing), "{control:?}: {:?}", answer.findings);
@@ -151,7 +149,7 @@ fn a_lift_that_the_pump_does_not_reach() {
 fn a_pump_past_the_end_of_its_curve() {
     for control in [Control::ConstantPressure, Control::OnOff] {
         let mut job = with(&[(Field::StaticLevel, 10.0), (Field::Pressure, 0.0), (Field::PumpSetting, 100.0)]);
-        (job.curve, job.choices.control) = (CURVE.into(), Some(control));
+        (job.curve, job.choices.control) = (HOUSE_WELL.text(), Some(control));
         let answer = evaluate(&job);
         let told = answer.findings.iter().find_map(|finding| match finding {
             Finding::PumpBeyondCurve { most } => Some(in_gpm(*most)),
@@ -166,7 +164,7 @@ fn a_pump_past_the_end_of_its_curve() {
 #[test]
 fn a_flow_below_the_beginning_of_the_curve() {
     let mut job = with(&[(Field::Flow, 6.0)]);
-    job.curve = CURVE.lines().skip(3).collect::<Vec<_>>().join("\n");
+    job.curve = HOUSE_WELL.text().lines().skip(4).collect::<Vec<_>>().join("\n");
     let answer = evaluate(&job);
     assert_eq!(stops(&answer), ["BEYOND_FORMULAS"], "{:?}", answer.findings);
     assert!(answer.findings.iter().any(|finding| finding.code() == "CURVE_ODD"));
@@ -178,7 +176,7 @@ fn a_flow_below_the_beginning_of_the_curve() {
 fn a_speed_far_from_the_curve_s() {
     for control in [Control::ConstantPressure, Control::OnOff] {
         let mut job = with(&[(Field::CurveFrequency, 20.0), (Field::MostFrequency, 60.0)]);
-        (job.curve, job.choices.control) = (CURVE.into(), Some(control));
+        (job.curve, job.choices.control) = (HOUSE_WELL.text(), Some(control));
         assert!(stops(&evaluate(&job)).contains(&"BEYOND_FORMULAS"), "{control:?}");
     }
     // Without a curve nothing hangs on the speeds but the shut-off head.
@@ -216,7 +214,7 @@ fn a_dry_well() {
 #[test]
 fn a_switched_pump_that_draws_the_well_dry() {
     let mut job = with(&[(Field::Flow, 20.0), (Field::PumpSetting, 470.0), (Field::Pressure, 40.0)]);
-    (job.curve, job.choices.control) = (CURVE.into(), Some(Control::OnOff));
+    (job.curve, job.choices.control) = (HOUSE_WELL.text(), Some(Control::OnOff));
     // 40 ft at 0.6 gpm/ft are 24 gpm.
     let answer = evaluate(&job);
     assert!(in_gpm(answer.water.well_gives.unwrap()) > 20.0);

@@ -7,57 +7,6 @@ use wellwright_core::evaluate::{Evaluation, evaluate, report};
 use wellwright_core::job::{Field, Inputs, Job, Sets};
 use wellwright_core::quantity::{Entry, Unit, UnitSystem};
 
-const UNITS: [Unit; 48] = [
-    Unit::Horsepower,
-    Unit::Kilowatt,
-    Unit::Ampere,
-    Unit::Foot,
-    Unit::Meter,
-    Unit::DegreeCelsius,
-    Unit::DegreeFahrenheit,
-    Unit::Percent,
-    Unit::One,
-    Unit::Dollar,
-    Unit::DollarPerFoot,
-    Unit::DollarPerMeter,
-    Unit::DollarPerPound,
-    Unit::DollarPerKilogram,
-    Unit::Volt,
-    Unit::OhmPerKilofoot,
-    Unit::OhmPerKilometer,
-    Unit::Pound,
-    Unit::Kilogram,
-    Unit::PoundPerFoot,
-    Unit::KilogramPerMeter,
-    Unit::Watt,
-    Unit::GallonPerMinute,
-    Unit::LiterPerSecond,
-    Unit::CubicMeterPerHour,
-    Unit::Gallon,
-    Unit::Liter,
-    Unit::GallonPerDay,
-    Unit::LiterPerDay,
-    Unit::Hour,
-    Unit::Acre,
-    Unit::Hectare,
-    Unit::InchPerDay,
-    Unit::MillimeterPerDay,
-    Unit::GallonPerMinutePerFoot,
-    Unit::LiterPerSecondPerMeter,
-    Unit::GallonPerDayPerFoot,
-    Unit::SquareMeterPerDay,
-    Unit::FootPerSquareGallonPerMinute,
-    Unit::SecondSquaredPerMeterToTheFifth,
-    Unit::Inch,
-    Unit::Millimeter,
-    Unit::PoundPerSquareInch,
-    Unit::Kilopascal,
-    Unit::Bar,
-    Unit::Hertz,
-    Unit::FootPerSecond,
-    Unit::MeterPerSecond,
-];
-
 /// Any number at all, with the sizes that hurt more often than chance gives them.
 fn number() -> impl Strategy<Value = f64> {
     prop_oneof![
@@ -99,7 +48,7 @@ fn text() -> impl Strategy<Value = String> {
 /// A good job in which some figures are replaced by anything in any unit, or cleared, and the curve by any text.
 pub fn absurd() -> impl Strategy<Value = Job> {
     let field = || prop::sample::select(&Field::ALL[..]);
-    let unit = prop_oneof![Just(None), prop::sample::select(&UNITS[..]).prop_map(Some)];
+    let unit = prop_oneof![Just(None), prop::sample::select(&Unit::ALL[..]).prop_map(Some)];
     let edit = (field(), prop::option::weighted(0.9, (number(), unit)));
     let sets = prop::option::of(1..=Sets::LIMIT);
     let curve = prop::option::weighted(0.2, text());

@@ -200,7 +200,7 @@ proptest! {
         prop_assert!(near(in_feet(head.velocity), velocity(Field::SurfaceInside), 1e-9));
         let duty = answer.water.pump.as_ref().unwrap().duty.unwrap();
         // ρ g Q H/η by hand, of the density that the pressure's head tells.
-        let weight = 6894.757_293_168_361 * road.value(Field::Pressure) / (in_feet(head.pressure) * 0.3048);
+        let weight = 6_894.757_293_168_361 * road.value(Field::Pressure) / (in_feet(head.pressure) * 0.3048);
         let power = weight * road.value(Field::Flow) * 0.003_785_411_784 / 60.0 * total(&answer) * 0.3048;
         let efficiency = match road.value(Field::Flow) {
             flow if flow < 50.0 => 0.60,

@@ -52,7 +52,7 @@ proptest! {
         let [rest, fall, well, least] = if job.kind == MotorKind::Surface { [None; 4] } else { job.levels };
         let fall = match job.water.drawdown {
             // A flow too small for any formula has no drawdown.
-            DrawdownBy::Measured => fall.filter(|_| !answer.findings.contains(&Finding::BeyondFormulas)),
+            DrawdownBy::Measured if !answer.findings.contains(&Finding::BeyondFormulas) => fall,
             // Worked out from the flow: the law of the drawdown is tried elsewhere.
             _ => answer.water.drawdown.map(in_feet),
         };
