@@ -157,6 +157,7 @@ test('the words in the picture follow what is typed', async (t) => {
   assert.match(await lettered(), /static 400 ft/);
   assert.match(await lettered(), /pumping 442 ft/);
   assert.match(plain(await app.well.getAttribute('aria-label')), /static 400 ft; pumping 442 ft/);
+  await page.getByText('More about the well').click();
   await app.field('Well depth').fill('900');
   assert.match(await lettered(), /bottom 900 ft/);
   await app.field('Drawdown').fill('');

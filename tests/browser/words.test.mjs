@@ -14,14 +14,20 @@ const same = new Set([
   // Names: the page, the demo jobs, languages by their own name, a file that the test hands over.
   ...['wellwright', 'brindle', 'wash', 'low', 'saddle', 'quill', 'flat', 'english', 'español', 'json'],
   // Gauges, standards and their publishers.
-  ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'nom', 'sede'],
+  ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'nom', 'sede', 'asme', 'iapws', 'nema', 'nist'],
+  // Units, and what pipes are sold by.
+  ...['gpm', 'gal', 'psi', 'kpa', 'watts', 'pvc', 'sdr', 'sidr'],
+  // Authors, and books by their titles.
+  ...['darcy', 'weisbach', 'hazen', 'williams', 'colebrook', 'turbulent', 'flow', 'pipes', 'fritsch', 'carlson', 'monotone',
+    'piecewise', 'cubic', 'interpolation', 'karassik', 'pump', 'handbook', 'moody', 'friction', 'factors', 'for', 'pipe',
+    'munson', 'fundamentals', 'fluid', 'mechanics', 'table', 'hydraulic', 'tables'],
   // Functions and indices in formulas; `sin` is also Spanish for “without”.
-  ...['sin', 'cos', 'max', 'min'],
+  ...['sin', 'cos', 'max', 'min', 'log'],
   // Spelt alike in both, with one meaning.
-  ...['auto', 'cable', 'color', 'conductor', 'conduit', 'factor', 'gas', 'local', 'manual', 'metal', 'motor', 'provisional',
+  ...['auto', 'cable', 'color', 'control', 'nominal', 'total', 'conductor', 'conduit', 'factor', 'gas', 'local', 'manual', 'metal', 'motor', 'provisional',
     'terminal', 'usual'],
-  // The trade in Mexico says `válvula check`; `use` is also the Spanish verb.
-  ...['check', 'use'],
+  // The trade in Mexico says `válvula check`; `use` and `sea` are also Spanish verbs.
+  ...['check', 'use', 'sea'],
 ]);
 
 const said = { en: new Map(), es: new Map() };

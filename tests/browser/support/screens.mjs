@@ -32,7 +32,7 @@ export async function eachScreen(page, language, visit) {
 /** Unfolds what is folded away, and tells whether there was any. */
 function unfold(page) {
   return page.evaluate(() => {
-    const folds = [...document.querySelectorAll('details:not([open])')];
+    const folds = [...document.querySelectorAll('main details:not([open])')];
     for (const fold of folds) fold.open = true;
     return folds.length > 0;
   });
