@@ -116,8 +116,10 @@ pub fn in_ohms_per_kilofoot(value: OhmsPerLength) -> f64 {
     (value * feet(1000.0)).get::<ohm>()
 }
 
+mod electric;
 mod fluid;
 mod unit;
+pub use electric::*;
 pub use fluid::*;
 pub use unit::{Entry, Kind, Unit, UnitSystem};
 

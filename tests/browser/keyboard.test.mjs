@@ -15,7 +15,7 @@ async function start(t, { at, width = 1280 } = {}) {
   await app.newJobButton.waitFor();
   if (at) {
     await app.goTo(await app.idOf(job), at);
-    if (at !== 'papers') await app.depthSlider.waitFor();
+    if (at !== 'papers') await (at === 'pump' ? app.setpoint : app.depthSlider).waitFor();
   }
   return { page, app, keys: new Keys(page) };
 }
@@ -61,13 +61,31 @@ test('every figure steps by arrows, every choice and the switch turn by keys', a
       await keys.tabTo(control);
       const [before, kind] = [await state(control), await control.evaluate((at) => at.getAttribute('role') ?? at.id)];
       if (kind === 'switch') await keys.press('Space');
-      else if (kind === 'prices.source') await page.keyboard.type('Quote');
+      else if (kind === 'prices.source' || kind === 'pump.curve') await page.keyboard.type('#');
       else await keys.press((await control.evaluate((at) => at.tagName)) === 'SELECT' ? 'ArrowDown' : 'ArrowUp');
       assert.notEqual(await state(control), before, `${slug}, ${kind}`);
       changed += 1;
     }
   }
-  assert.equal(changed, 5 + 5 + 1 + 8 + 4);
+  assert.equal(changed, 13 + 5 + 1 + 8 + 4);
+});
+
+test('folded figures open by Enter, and the setpoint on the curve moves by keys and is taken back', async (t) => {
+  const { page, app, keys } = await start(t, { at: 'water' });
+  const fold = page.locator('summary').filter({ hasText: 'Pressure tank' });
+  await keys.tabTo(fold);
+  await keys.press('Enter');
+  await keys.tabTo(app.field('Tank volume'));
+  await app.turn('pump');
+  await keys.tabTo(app.setpoint);
+  const at = () => app.setpoint.getAttribute('aria-valuetext');
+  assert.match(await at(), /60\spsi/);
+  await keys.press('ArrowUp');
+  assert.match(await at(), /61\spsi/);
+  await keys.press('PageDown');
+  assert.match(await at(), /51\spsi/);
+  await keys.press('Control+z');
+  assert.match(await at(), /60\spsi/);
 });
 
 test('steps of a figure: an arrow one, with Shift or a page key ten', async (t) => {

@@ -27,7 +27,7 @@ test('more than the pump gives is said before the saving, on every page, with wh
   const { app, page } = await openPump(t);
   await app.turn('water');
   await app.field('Flow asked for').fill('34');
-  const said = page.getByText(/The pump gives at most 2\d\.\d+ gpm of 34 gpm asked for\. A larger pump/).first();
+  const said = page.getByText(/The pump gives at most 2\d\.\d\sgpm of 34\sgpm asked for\. A larger pump/).first();
   await said.waitFor();
   for (const slug of ['pump', 'cost']) {
     await app.turn(slug);

@@ -36,8 +36,8 @@ test('the head is worked out from flow, well, pipe and pressure', async (t) => {
   await app.field('Drawdown').fill('41.667');
   await app.choice('Drop pipe, size').selectOption({ label: '1-1/2 in' });
   await app.field(/^Pressure held/).fill('60');
-  await page.getByText(/^25 gpm takes [\d.]+ ft of head/).waitFor();
-  assert.match(plain(await app.stations.getByRole('link', { name: /Water/ }).first().innerText()), /25 gpm, 6\d\d\.\d ft/);
+  await page.getByText(/^25\sgpm takes \d+\sft of head/).waitFor();
+  assert.match(plain(await app.stations.getByRole('link', { name: /Water/ }).first().innerText()), /25 gpm, 6\d\d ft/);
   assert.equal(await workedOut(page, 'Pumping level'), '472 ft');
 });
 
@@ -58,15 +58,15 @@ test('land, or people and stock, tell the flow', async (t) => {
   await page.getByRole('radio', { name: 'Land' }).click({ force: true });
   await app.field('Irrigated area').fill('10');
   await app.field('Depth of water').fill('0.30');
-  assert.equal(await workedOut(page, 'the day’s water over the pumping hours'), '61.71 gpm');
+  assert.equal(await workedOut(page, 'the day’s water over the pumping hours'), '61.7 gpm');
   await app.choice('That depth is').selectOption({ label: 'At the roots' });
-  assert.equal(await workedOut(page, 'the day’s water over the pumping hours'), '77.14 gpm');
+  assert.equal(await workedOut(page, 'the day’s water over the pumping hours'), '77.1 gpm');
   await page.getByRole('radio', { name: 'People, stock' }).click({ force: true });
-  await app.field('People').fill('4');
-  await app.field('Beef cattle').fill('100');
-  assert.equal(await workedOut(page, 'the day’s water over the pumping hours'), '1.364 gpm');
+  await app.field(/^People/).fill('4');
+  await app.field(/^Beef cattle/).fill('100');
+  assert.equal(await workedOut(page, 'the day’s water over the pumping hours'), '1.36 gpm');
   await app.undo.click();
-  assert.equal(await app.field('Beef cattle').inputValue(), '');
+  assert.equal(await app.field(/^Beef cattle/).inputValue(), '');
 });
 
 test('a specific capacity tells the drawdown; a well that would run dry is said before any saving', async (t) => {
@@ -74,10 +74,10 @@ test('a specific capacity tells the drawdown; a well that would run dry is said 
   await fillWell(app);
   await app.choice('How drawdown is known').selectOption({ label: 'By specific capacity' });
   await app.field('Specific capacity').fill('0.6');
-  assert.equal(await workedOut(page, 'Drawdown worked out'), '41.67 ft');
+  assert.equal(await workedOut(page, 'Drawdown worked out'), '41.7 ft');
   assert.equal(await workedOut(page, 'The well gives'), '114 gpm');
   await app.field('Specific capacity').fill('0.1');
-  await page.getByText(/The water stands 60 ft below the pump|The well gives at most 19 gpm of 25 gpm/).first().waitFor();
+  await page.getByText(/The water stands 60\sft below the pump|The well gives at most 19\sgpm of 25\sgpm/).first().waitFor();
   const texts = await page.getByRole('region', { name: 'Answer and picture' }).innerText();
   assert.ok(plain(texts).startsWith('Stop'), plain(texts).slice(0, 80));
 });
@@ -111,7 +111,7 @@ test('a figure that is folded away and wrong unfolds itself', async (t) => {
   await app.field('Tank volume').fill('-3');
   await page.reload();
   await app.field('Tank volume').waitFor();
-  assert.match(await app.says('Tank volume'), /outside 0\.1 gal to 20,000 gal/);
+  assert.match(plain(await app.says('Tank volume')), /outside 0\.1 gal to 20,000 gal/);
 });
 
 test('on the surface there is open water, a suction and no well', async (t) => {
@@ -121,7 +121,7 @@ test('on the surface there is open water, a suction and no well', async (t) => {
   assert.equal(await app.field('Pump setting').count(), 0);
   await app.field('Flow asked for').fill('800');
   await app.field('Suction pipe, length').fill('30');
-  await page.getByText(/^800 gpm takes/).waitFor();
+  await page.getByText(/^800\sgpm takes/).waitFor();
   await app.turn('pump');
   assert.match(await workedOut(page, 'NPSH available'), /^\d\d\.\d+ ft$/);
   await app.field('NPSH required').fill('40');

@@ -12,6 +12,8 @@ mod deeper;
 mod drop;
 mod finite;
 mod jobs;
+mod power;
+mod power_refused;
 mod pump;
 mod pump_paste;
 mod pump_refused;

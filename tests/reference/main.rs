@@ -5,12 +5,18 @@
 //! known and not walked yet stand in `not_walked.csv`, each with the reason.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::print_stdout)]
 
+mod cable_jobs;
+mod cable_laws;
 mod circuit;
 mod conductor;
 mod inputs;
 mod job_a;
+mod power;
+mod power_family;
+mod power_jobs;
 mod pump;
 mod rows;
+mod service;
 mod sums;
 mod water;
 mod water_flow;
@@ -34,7 +40,7 @@ pub enum Answer {
 /// Why a row can't be answered, or the answer.
 pub type Answered = Result<Answer, String>;
 
-const CHAPTERS: [(&str, &str); 16] = [
+const CHAPTERS: [(&str, &str); 22] = [
     ("water", include_str!("water.csv")),
     ("water_properties", include_str!("water_properties.csv")),
     ("water_friction", include_str!("water_friction.csv")),
@@ -46,15 +52,21 @@ const CHAPTERS: [(&str, &str); 16] = [
     ("ground_and_devices", include_str!("ground_and_devices.csv")),
     ("motor_current", include_str!("motor_current.csv")),
     ("drop", include_str!("drop.csv")),
+    ("ac_resistance", include_str!("ac_resistance.csv")),
+    ("cable_service", include_str!("cable_service.csv")),
+    ("annuity", include_str!("annuity.csv")),
     ("supply", include_str!("supply.csv")),
     ("money_mass", include_str!("money_mass.csv")),
     ("pump_curve", include_str!("pump_curve.csv")),
     ("pump_power", include_str!("pump_power.csv")),
     ("pump_motor", include_str!("pump_motor.csv")),
+    ("power", include_str!("power.csv")),
+    ("power_family", include_str!("power_family.csv")),
+    ("power_tables", include_str!("power_tables.csv")),
 ];
 
 /// Numbers of the published set that this package covers: walked, or listed as not walked.
-const COVERED: [(u16, u16); 3] = [(1, 105), (114, 200), (228, 231)];
+const COVERED: [(u16, u16); 1] = [(1, 231)];
 
 fn answer(row: &Row) -> Answered {
     let inputs = Inputs::parse(&row.inputs)?;
@@ -63,8 +75,11 @@ fn answer(row: &Row) -> Answered {
         .or_else(|| water_lift::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| conductor::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| circuit::answer(&row.quantity, &row.unit, &inputs))
+        .or_else(|| service::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| sums::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| pump::answer(&row.quantity, &row.unit, &inputs))
+        .or_else(|| power::answer(&row.quantity, &row.unit, &inputs))
+        .or_else(|| power_family::answer(&row.quantity, &row.unit, &inputs))
         .unwrap_or_else(|| Err(format!("no sum for {} in {}", row.quantity, row.unit)))?;
     inputs.all_read()?;
     Ok(answer)
@@ -143,6 +158,21 @@ fn voltage_drops() {
 }
 
 #[test]
+fn alternating_current_resistances() {
+    walk("ac_resistance");
+}
+
+#[test]
+fn conductors_in_service_and_long_leads() {
+    walk("cable_service");
+}
+
+#[test]
+fn annuities_and_lost_energy() {
+    walk("annuity");
+}
+
+#[test]
 fn supply() {
     walk("supply");
 }
@@ -165,6 +195,21 @@ fn pump_power_and_speed() {
 #[test]
 fn motor_load_and_unbalance() {
     walk("pump_motor");
+}
+
+#[test]
+fn power_from_the_pole() {
+    walk("power");
+}
+
+#[test]
+fn families_of_equipment() {
+    walk("power_family");
+}
+
+#[test]
+fn tables_of_power() {
+    walk("power_tables");
 }
 
 #[test]

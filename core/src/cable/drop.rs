@@ -29,6 +29,22 @@ impl Phases {
             Self::Three => 3f64.sqrt(),
         }
     }
+
+    /// Conductors that carry the current: 2 for single phase, 3 for three.
+    ///
+    /// # Units
+    /// A count.
+    /// # Range
+    /// No neutral: a drive's supply and a motor's lead have none.
+    /// # Source
+    /// Definition.
+    #[must_use]
+    pub fn conductors(self) -> u8 {
+        match self {
+            Self::Single => 2,
+            Self::Three => 3,
+        }
+    }
 }
 
 /// A load at the far end of a lead.
@@ -190,9 +206,6 @@ pub fn longest_lead(
 /// Joule's law.
 #[must_use]
 pub fn lead_loss(load: Load, resistance: OhmsPerLength, length: Length) -> Power {
-    let conductors = match load.phases {
-        Phases::Single => 2.0,
-        Phases::Three => 3.0,
-    };
+    let conductors = f64::from(load.phases.conductors());
     load.current * load.current * (resistance * length) * conductors
 }

@@ -13,6 +13,16 @@ use serde::Serialize;
 /// The smallest size that may run in parallel sets (NEC 310.10(G)).
 pub const SMALLEST_PARALLEL: Size = Size::Awg1_0;
 
+/// How parallel sets lie.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Laying {
+    /// Side by side, so that all their conductors count as one bundle: in a well, or in one conduit.
+    Together,
+    /// Each set in a conduit of its own, with a ground of its own, so that only its own conductors count.
+    Apart,
+}
+
 /// Everything that the choice depends on beside the length.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Demands {
@@ -99,12 +109,26 @@ pub struct Run {
 /// [nec-2023-310.16], [nec-2023-430.22], [nec-2023-310.10g], [nec-2023-250.122]; the drop limit is a design choice
 /// (NEC informational notes; practice for a motor lead: 5 %).
 pub fn runs(demands: &Demands) -> Result<Vec<Run>, OutsideRange> {
+    runs_laid(demands, Laying::Together)
+}
+
+/// The runs of a lead whose sets lie as said; see [`runs`].
+///
+/// # Units
+/// As [`runs`].
+/// # Range
+/// As [`runs`]. One set lies the same either way.
+/// # Errors
+/// As [`runs`].
+/// # Source
+/// As [`runs`]; [nec-2023-310.15c] counts the conductors of each raceway.
+pub fn runs_laid(demands: &Demands, laying: Laying) -> Result<Vec<Run>, OutsideRange> {
     OutsideRange::check("most_sets", f64::from(demands.most_sets), 1.0, f64::from(u8::MAX))?;
     let base_ground = equipment_ground(demands.device, demands.setting.metal)?;
     let mut found: Vec<Run> = Vec::new();
     let mut least = None;
     for conductor in candidates(demands.most_sets) {
-        let Some(ampacity) = ampacity_of(conductor, demands.setting) else { continue };
+        let Some(ampacity) = ampacity_of(conductor, demands, laying) else { continue };
         if ampacity < demands.required {
             continue;
         }
@@ -174,10 +198,15 @@ pub fn drop_over(
     voltage_drop(demands.load, r, x, length)
 }
 
-/// Ampacity of all sets together; the sets are taken to lie side by side, so their conductors count as one bundle.
-fn ampacity_of(conductor: Conductor, setting: Setting) -> Option<ElectricCurrent> {
+/// Ampacity of all sets together.
+fn ampacity_of(conductor: Conductor, demands: &Demands, laying: Laying) -> Option<ElectricCurrent> {
     let sets = conductor.sets.max(1);
-    ampacity(conductor.size, setting, 3 * usize::from(sets)).map(|one| one * f64::from(sets))
+    let bundled = match laying {
+        Laying::Together => usize::from(sets),
+        Laying::Apart => 1,
+    };
+    let bundle = usize::from(demands.load.phases.conductors()) * bundled;
+    ampacity(conductor.size, demands.setting, bundle).map(|one| one * f64::from(sets))
 }
 
 fn candidates(most_sets: u8) -> impl Iterator<Item = Conductor> {

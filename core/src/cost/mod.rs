@@ -1,3 +1,4 @@
-//! What the lead costs.
+//! What the lead costs, and what a yearly sum is worth today.
 
+pub mod annuity;
 pub mod price;

@@ -1,7 +1,8 @@
-//! The single-phase supply of a drive: its input current and the overcurrent device ahead of it.
+//! The supply of a way: what it draws, its conductors, the overcurrent device ahead of it.
 
+use super::family::Feed;
 use crate::error::OutsideRange;
-use crate::quantity::{ElectricCurrent, ElectricPotential, Power, amperes, in_amperes, in_volts, in_watts};
+use crate::quantity::{ElectricCurrent, ElectricPotential, Power, amperes, in_amperes, in_volts, in_watts, watts};
 use crate::standards::overcurrent::next_standard_rating;
 
 /// True power factor of an input current with distortion: displacement / √(1 + THD²).
@@ -45,6 +46,64 @@ pub fn drive_input_current(
     let v = OutsideRange::check("supply", in_volts(supply), 100.0, 1000.0)?;
     let pf = OutsideRange::check("power_factor", power_factor, 0.1, 1.0)?;
     Ok(amperes(power / (motor * drive * v * pf)))
+}
+
+/// Input power with the motor at its rated load: P_in = (P/η_motor + P_lead)/η.
+///
+/// # Units
+/// `power` rated shaft power; `lead_loss` heat of the lead at nameplate current; the result a power.
+/// # Range
+/// Power and loss 0 to 10 MW; efficiencies 0.1 to 1.
+/// # Errors
+/// [`OutsideRange`] names `power`, `lead_loss` (W), `motor_efficiency` or `efficiency`.
+/// # Source
+/// Power balance.
+pub fn input_power(
+    power: Power,
+    motor_efficiency: f64,
+    lead_loss: Power,
+    efficiency: f64,
+) -> Result<Power, OutsideRange> {
+    let power = OutsideRange::check("power", in_watts(power), 0.0, 1e7)?;
+    let motor = OutsideRange::check("motor_efficiency", motor_efficiency, 0.1, 1.0)?;
+    let loss = OutsideRange::check("lead_loss", in_watts(lead_loss), 0.0, 1e7)?;
+    Ok(watts((power / motor + loss) / OutsideRange::check("efficiency", efficiency, 0.1, 1.0)?))
+}
+
+/// Line current of an input: I = P/(V PF) on two lines, P/(√3 V PF) on three.
+///
+/// # Units
+/// `supply` line to line; true power factor dimensionless; the result rms amperes, harmonics in.
+/// # Range
+/// Power 0 to 100 MW; supply 100 to 1,000 V; power factor 0.1 to 1.
+/// # Errors
+/// [`OutsideRange`] names `input` (W), `supply` (V) or `power_factor`.
+/// # Source
+/// Power balance; [ieee-1459-2010] for the true power factor.
+pub fn input_current(
+    input: Power,
+    supply: ElectricPotential,
+    power_factor: f64,
+    feed: Feed,
+) -> Result<ElectricCurrent, OutsideRange> {
+    let input = OutsideRange::check("input", in_watts(input), 0.0, 1e8)?;
+    let volts = OutsideRange::check("supply", in_volts(supply), 100.0, 1000.0)?;
+    let factor = OutsideRange::check("power_factor", power_factor, 0.1, 1.0)?;
+    Ok(amperes(input / (feed.factor() * volts * factor)))
+}
+
+/// Ampacity that the conductors ahead of a drive must have: 1.25 times its rated input current.
+///
+/// # Units
+/// `rated` the input current that is marked, or worked out for the frame; the result a current.
+/// # Range
+/// 0 to 10,000 A.
+/// # Errors
+/// [`OutsideRange`] names `rated` (A).
+/// # Source
+/// [nec-2023-430.122] (A).
+pub fn supply_ampacity(rated: ElectricCurrent) -> Result<ElectricCurrent, OutsideRange> {
+    OutsideRange::check("rated", in_amperes(rated), 0.0, 1e4).map(|amps| amperes(1.25 * amps))
 }
 
 /// The overcurrent device ahead of a drive while its marked maximum is unknown: next standard rating at or above 125 %

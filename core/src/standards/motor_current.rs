@@ -70,6 +70,14 @@ pub const TABLE: [Row; 21] = [
     row(200.0, 552.0, 528.0, 480.0, 240.0),
 ];
 
+/// Amperes at a rated horsepower, on a straight line between two rows; `None` outside 0.5 to 200 hp.
+#[must_use]
+pub fn amperes_at(hp: f64, voltage: RatedVoltage) -> Option<f64> {
+    let pair = TABLE.windows(2).find(|pair| hp >= pair[0].hp && hp <= pair[1].hp)?;
+    let (least, most) = (pair[0].amperes(voltage), pair[1].amperes(voltage));
+    Some(least + (most - least) * (hp - pair[0].hp) / (pair[1].hp - pair[0].hp))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -83,6 +91,16 @@ mod tests {
         }
         for pair in TABLE.windows(2) {
             assert!(pair[0].hp < pair[1].hp && pair[0].v460 < pair[1].v460);
+        }
+    }
+    #[test]
+    fn rows_are_met_and_between_them_the_line_is_straight() {
+        for row in TABLE {
+            assert_eq!(amperes_at(row.hp, RatedVoltage::V460), Some(row.v460));
+        }
+        assert_eq!(amperes_at(12.5, RatedVoltage::V230), Some(35.0));
+        for hp in [0.49, 200.1, f64::NAN] {
+            assert_eq!(amperes_at(hp, RatedVoltage::V230), None, "{hp}");
         }
     }
 }

@@ -1,4 +1,4 @@
-// Walks over every screen in either language: the list, a job's seven pages, a working, a field in error, the gallery.
+// Walks over every screen in either language: the list, a job's seven pages, folded and unfolded, a working, a field in error, the gallery.
 import { slugs } from './labels.mjs';
 import { Wellwright } from './wellwright.mjs';
 
@@ -13,8 +13,9 @@ export async function eachScreen(page, language, visit) {
   await app.goTo(id, 'water');
   for (const slug of slugs) {
     await app.goTo(id, slug);
-    if (slug !== 'papers') await app.depthSlider.waitFor();
+    if (slug !== 'papers') await (slug === 'pump' ? app.setpoint : app.depthSlider).waitFor();
     await visit(slug);
+    if (await unfold(page)) await visit(`${slug}, unfolded`);
   }
   await app.goTo(id, 'cable');
   await app.workings.first().click();
@@ -26,4 +27,13 @@ export async function eachScreen(page, language, visit) {
   await page.goto(new URL('?gallery', page.url()).href);
   await page.getByRole('button', { name: app.words.newJob }).waitFor();
   await visit('gallery');
+}
+
+/** Unfolds what is folded away, and tells whether there was any. */
+function unfold(page) {
+  return page.evaluate(() => {
+    const folds = [...document.querySelectorAll('details:not([open])')];
+    for (const fold of folds) fold.open = true;
+    return folds.length > 0;
+  });
 }

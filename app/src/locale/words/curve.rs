@@ -48,7 +48,7 @@ pub const ENGLISH: Curve = Curve {
         };
         if told { format!("{name} in {unit}") } else { format!("{name} in {unit} (assumed)") }
     },
-    file: "Drop a text or CSV file here, or choose one",
+    file: "Open a text or CSV file",
     demo: "Try an invented curve",
     demo_hint: "No pump that can be bought has it.",
     demo_names: ["House well, 25\u{a0}gpm", "Field well, 250\u{a0}gpm", "Surface, 800\u{a0}gpm"],
@@ -88,7 +88,7 @@ pub const SPANISH: Curve = Curve {
         };
         if told { format!("{name} en {unit}") } else { format!("{name} en {unit} (supuesto)") }
     },
-    file: "Suelte aquí un archivo de texto o CSV, o elija uno",
+    file: "Abrir archivo de texto o CSV",
     demo: "Probar una curva inventada",
     demo_hint: "Ninguna bomba que se venda la tiene.",
     demo_names: ["Pozo de casa, 25\u{a0}gpm", "Pozo de riego, 250\u{a0}gpm", "De superficie, 800\u{a0}gpm"],

@@ -150,7 +150,7 @@ mod tests {
         let stations = stations(&evaluate(&demo_jobs().remove(0)), UnitSystem::Us);
         let said: Vec<&str> = stations.iter().map(|station| station.says.as_str()).collect();
         assert!(stations.iter().all(|station| station.standing == Standing::Done), "{stations:?}");
-        assert_eq!(said[..3], ["25\u{a0}gpm, 647.9\u{a0}ft", "7.5\u{a0}hp", "45\u{a0}A, provisional"]);
+        assert_eq!(said[..3], ["25\u{a0}gpm, 648\u{a0}ft", "7.5\u{a0}hp", "45\u{a0}A, provisional"]);
         assert_eq!(said[3..5], ["3\u{a0}×\u{a0}12\u{a0}AWG", "$546 with 480\u{a0}V"]);
     }
 

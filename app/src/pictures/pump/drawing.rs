@@ -1,8 +1,9 @@
 //! The strokes of the picture, lowest first, and its words.
 
 use super::chart::{Chart, Curve, Speed, Spot};
-use super::letters::{Letter, Lettered, POINT, clipped, lettered, names_room};
+use super::letters::{Lettered, clipped, lettered, names_room};
 use super::map::{Map, View};
+use super::writer::{Letter, POINT};
 use crate::pictures::mark::Point;
 use crate::pictures::well::Stroke;
 use std::fmt::Write as _;

@@ -3,35 +3,19 @@
 
 use super::chart::{Chart, Curve, Speed, Spot};
 use super::map::{Map, View};
+use super::writer::{EDGE, Letter, OFF_END, POINT, Writer};
 use crate::locale::{flow, frequency, head, pressure, unit_name, words};
-use crate::pictures::labels::{Board, text_width};
+use crate::pictures::labels::text_width;
 use crate::pictures::mark::{Anchor, Hand, Label, Point, Rect};
 use crate::pictures::well::Stroke;
 use wellwright_core::quantity::{Kind, Length, UnitSystem};
 
-/// From the end of a curve to its name.
-pub const OFF_END: f64 = 8.0;
 /// Half the room of the handle, across and upright.
 const HANDLE: (f64, f64) = (21.0, 27.0);
-/// Half the room of a point.
-pub const POINT: f64 = 9.0;
-/// Room at the right edge.
-const EDGE: f64 = 2.0;
 /// Places that are tried around a point: for words that never give way, for others, and for those on a phone.
 const FAR: u32 = 14;
 const NEAR: u32 = 6;
 const NEAREST: u32 = 3;
-/// Farther than this from what it names, words get a leader.
-const LEADER: f64 = 11.0;
-
-/// A text in the picture.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Letter {
-    /// Its class.
-    pub class: &'static str,
-    /// The text and its room.
-    pub label: Label,
-}
 
 /// The words, and the leaders to what they name.
 #[derive(Debug, Clone, PartialEq)]
@@ -62,153 +46,14 @@ fn names(curve: &Curve, view: &View) -> Vec<String> {
 pub fn names_room(chart: &Chart, view: &View) -> f64 {
     let first = chart.curves.iter().take(2).flat_map(|curve| names(curve, view));
     let width = first.map(|name| text_width(&name, view.lettering.small, true)).fold(0.0, f64::max);
-    (width + OFF_END + 6.0).clamp(16.0, 0.34 * view.size.0)
-}
-
-/// The board while words are put on it.
-struct Writer<'a> {
-    board: Board,
-    classes: Vec<&'static str>,
-    leaders: Vec<Stroke>,
-    /// Room of the words written last.
-    last: Option<Rect>,
-    view: &'a View,
-    map: &'a Map,
-}
-
-impl Writer<'_> {
-    fn keep_off_trace(&mut self, points: &[Spot]) {
-        // Every third piece is near enough, and much is asked of the board.
-        let last = points.last().filter(|_| points.len() % 3 != 1);
-        let coarse: Vec<Point> = points.iter().step_by(3).chain(last).map(|spot| self.map.at(*spot)).collect();
-        for pair in coarse.windows(2) {
-            self.board.keep_off_line(pair[0], pair[1]);
-        }
-    }
-
-    fn keep_off_point(&mut self, spot: Option<Spot>) {
-        if let Some(at) = spot.map(|spot| self.map.at(spot)) {
-            let Point { x, y } = at;
-            self.board.keep_off(Rect { left: x, top: y, right: x, bottom: y }.grown(POINT));
-        }
-    }
-
-    fn write(&mut self, class: &'static str, label: Label) {
-        self.board.write(label);
-        self.classes.push(class);
-    }
-
-    fn insist(&mut self, class: &'static str, from: Point, candidates: Vec<Label>) {
-        // Rather where the leader crosses no other words.
-        let (mut clear, rest): (Vec<Label>, Vec<Label>) =
-            candidates.into_iter().partition(|label| self.is_clear(from, &label.rect));
-        clear.extend(rest);
-        if let Some(rect) = self.put(class, from, clear) {
-            self.lead(from, &rect);
-        }
-    }
-
-    /// Words at one of the candidates, else wherever they stand on no other.
-    fn put(&mut self, class: &'static str, from: Point, mut candidates: Vec<Label>) -> Option<Rect> {
-        if !candidates.iter().any(|label| self.board.apart(&label.rect)) {
-            let shortest = candidates.iter().min_by(|a, b| a.text.len().cmp(&b.text.len())).cloned();
-            candidates.extend(shortest.map_or_else(Vec::new, |label| self.anywhere(&label, from)));
-        }
-        self.last = self.board.insist(candidates);
-        self.classes.extend(self.last.map(|_| class));
-        self.last
-    }
-
-    /// Places all over the picture, the nearest to a point first.
-    fn anywhere(&self, label: &Label, from: Point) -> Vec<Label> {
-        let half = (label.rect.bottom - label.rect.top) / 2.0;
-        let (down, across) = ((self.view.size.1 / half) as u32, 16);
-        let right = self.view.size.0 - (label.rect.right - label.rect.left);
-        let place = |n: u32| {
-            let (row, column) = (n / across, n % across);
-            Point::new(right * f64::from(column) / f64::from(across - 1), half * (1.0 + f64::from(row)))
-        };
-        let mut places: Vec<Point> = (0..down * across).map(place).collect();
-        let off = |at: &Point| (at.x - from.x).hypot(at.y - from.y);
-        places.sort_by(|a, b| off(a).total_cmp(&off(b)));
-        places.into_iter().map(|at| self.board.label(&label.text, at, Anchor::Start, label.hand)).collect()
-    }
-
-    fn offer(&mut self, class: &'static str, from: Point, candidates: Vec<Label>) -> bool {
-        let clear: Vec<Label> = candidates.into_iter().filter(|label| self.is_clear(from, &label.rect)).collect();
-        let found = self.board.offer(clear);
-        if let Some(rect) = &found {
-            self.classes.push(class);
-            self.lead(from, rect);
-        }
-        found.is_some()
-    }
-
-    /// Whether no other words stand between a point and its own.
-    fn is_clear(&self, from: Point, rect: &Rect) -> bool {
-        leader(from, rect).is_none_or(|(start, end)| !self.board.covered(start, end))
-    }
-
-    /// A leader to words that stand off what they name; others keep off it.
-    fn lead(&mut self, from: Point, rect: &Rect) {
-        if let Some((start, end)) = leader(from, rect) {
-            self.leaders.push(("l-leader", format!("M{:.1} {:.1}L{:.1} {:.1}", start.x, start.y, end.x, end.y)));
-            self.board.keep_off_line(start, end);
-        }
-    }
-
-    /// Places around a point, the near ones first.
-    fn around(&self, text: &str, at: Point, hand: Hand, steps: u32) -> Vec<Label> {
-        let half = 0.58 * self.view.lettering.size(hand.letters);
-        let place = |step: u32| {
-            let off = POINT + 2.0 + 7.0 * f64::from(step);
-            let (up, down) = (at.y - half - off, at.y + half + off);
-            let side = POINT + 3.0;
-            [
-                (at.x + side, up, Anchor::Start),
-                (at.x - side, down, Anchor::End),
-                (at.x + side, down, Anchor::Start),
-                (at.x - side, up, Anchor::End),
-                (at.x, down, Anchor::Middle),
-                (at.x, up, Anchor::Middle),
-                (at.x + side + 4.0 * f64::from(step), at.y, Anchor::Start),
-                (at.x - side - 4.0 * f64::from(step), at.y, Anchor::End),
-            ]
-        };
-        let places = (0..steps).flat_map(place);
-        places.map(|(x, y, anchor)| self.board.label(text, Point::new(x, y), anchor, hand)).collect()
-    }
-
-    /// Places at the end of a curve, beside it first, then beneath and above.
-    fn at_end(&self, text: &str, end: Point, hand: Hand, steps: u32) -> Vec<Label> {
-        let beside = (0..steps).flat_map(|step| {
-            let off = 6.0 * f64::from(step);
-            [(end.x + OFF_END, end.y + off, Anchor::Start), (end.x + OFF_END, end.y - off, Anchor::Start)]
-        });
-        let under = (3..steps).flat_map(|step| {
-            let off = 6.0 * f64::from(step);
-            [(end.x, end.y + off, Anchor::Middle), (end.x - 6.0, end.y + off, Anchor::End)]
-        });
-        let places = beside.chain(under);
-        places.map(|(x, y, anchor)| self.board.label(text, Point::new(x, y), anchor, hand)).collect()
-    }
-}
-
-/// Where a leader from a point to words begins and ends; none where they stand near.
-fn leader(from: Point, rect: &Rect) -> Option<(Point, Point)> {
-    let to = Point::new(from.x.clamp(rect.left, rect.right), from.y.clamp(rect.top, rect.bottom));
-    let far = (to.x - from.x).hypot(to.y - from.y);
-    let share = (POINT + 1.0) / far;
-    let start = Point::new(from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share);
-    (far > LEADER + POINT).then_some((start, to))
+    // Before the picture has a size there is no room at all.
+    (width + OFF_END + 6.0).max(16.0).min(0.34 * view.size.0)
 }
 
 /// Writes everything.
 #[must_use]
 pub fn lettered(chart: &Chart, view: &View, map: &Map) -> Lettered {
-    let bounds = Rect { left: 0.0, top: 0.0, right: view.size.0 - EDGE, bottom: view.size.1 };
-    let board = Board::new(bounds, view.lettering);
-    let mut writer = Writer { board, classes: Vec::new(), leaders: Vec::new(), last: None, view, map };
+    let mut writer = Writer::new(view, map);
     if let Some(foot) = &chart.foot {
         let y = map.y(foot.head);
         let (across, up) = HANDLE;
@@ -220,6 +65,10 @@ pub fn lettered(chart: &Chart, view: &View, map: &Map) -> Lettered {
     }
     writer.keep_off_trace(&clipped(&chart.system, map));
     chart.curves.iter().for_each(|curve| writer.keep_off_trace(&curve.points));
+    // Where there is width enough, the duty finds another place.
+    if !view.compact() {
+        note_full(&mut writer, chart, NEAR);
+    }
     points(&mut writer, chart);
     let mut named: Vec<bool> = chart.curves.iter().map(|curve| curve.speed != Speed::Between).collect();
     for curve in chart.curves.iter().filter(|curve| curve.speed != Speed::Between) {
@@ -230,8 +79,7 @@ pub fn lettered(chart: &Chart, view: &View, map: &Map) -> Lettered {
         *named = name_where_free(&mut writer, curve);
     }
     notes(&mut writer, chart);
-    let Writer { board, classes, leaders, .. } = writer;
-    let letters = board.into_labels().into_iter().zip(classes).map(|(label, class)| Letter { class, label }).collect();
+    let (letters, leaders) = writer.done();
     Lettered { letters, leaders, named }
 }
 
@@ -392,11 +240,12 @@ fn name_system(writer: &mut Writer, chart: &Chart) {
     let candidates: Vec<Label> = spots.iter().flat_map(on).collect();
     let Some(first) = spots.first() else { return };
     if let Some(rect) = writer.put("t-small-bold in-water", *first, candidates) {
-        // From the nearest of the places along the curve.
-        let middle = Point::new((rect.left + rect.right) / 2.0, (rect.top + rect.bottom) / 2.0);
-        let off = |spot: &&Point| (spot.x - middle.x).hypot(spot.y - middle.y);
-        if let Some(near) = spots.iter().min_by(|a, b| off(a).total_cmp(&off(b))) {
-            writer.lead(*near, &rect);
+        let middle = (rect.left + rect.right) / 2.0;
+        let at = |pair: &[Spot]| [pair[0], pair[1]].map(|spot| writer.map.at(spot));
+        let under = trace.windows(2).map(at).find(|[from, to]| (from.x..=to.x).contains(&middle));
+        if let Some([from, to]) = under {
+            let share = (middle - from.x) / (to.x - from.x).max(1e-9);
+            writer.lead(Point::new(middle, from.y + (to.y - from.y) * share), &rect);
         }
     }
 }
@@ -406,14 +255,8 @@ fn notes(writer: &mut Writer, chart: &Chart) {
     let (units, map) = (writer.view.units, *writer.map);
     let near = if writer.view.compact() { NEAREST } else { NEAR };
     let charts = &words().charts;
-    let apart = |spot: &Spot| {
-        let (a, b) = (map.at(*spot), chart.duty.map(|duty| map.at(duty)));
-        b.is_none_or(|b| (a.x - b.x).hypot(a.y - b.y) > 2.0 * POINT)
-    };
-    if let Some(full) = chart.full.filter(apart) {
-        let text = (charts.full_speed)(&flow(full.0, units).text());
-        let candidates = writer.around(&text, map.at(full), Hand::SMALL, near);
-        writer.offer("t-small", map.at(full), candidates);
+    if writer.view.compact() {
+        note_full(writer, chart, near);
     }
     if let Some(dead_head) = chart.dead_head {
         note_dead_head(writer, dead_head, units);
@@ -428,6 +271,20 @@ fn notes(writer: &mut Writer, chart: &Chart) {
         let at = map.at(*best);
         let candidates = writer.around(charts.best, at, Hand::SMALL, near);
         writer.offer("t-small in-grey", at, candidates);
+    }
+}
+
+/// What full speed gives, unless that is the duty.
+fn note_full(writer: &mut Writer, chart: &Chart, steps: u32) {
+    let map = *writer.map;
+    let apart = |spot: &Spot| {
+        let (a, b) = (map.at(*spot), chart.duty.map(|duty| map.at(duty)));
+        b.is_none_or(|b| (a.x - b.x).hypot(a.y - b.y) > 2.0 * POINT)
+    };
+    if let Some(full) = chart.full.filter(apart) {
+        let text = (words().charts.full_speed)(&flow(full.0, writer.view.units).text());
+        let candidates = writer.around(&text, map.at(full), Hand::SMALL, steps);
+        writer.offer("t-small", map.at(full), candidates);
     }
 }
 

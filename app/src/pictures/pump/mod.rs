@@ -10,6 +10,7 @@ mod letters;
 mod map;
 mod setpoint;
 mod told;
+mod writer;
 
 #[cfg(test)]
 mod tests;
@@ -24,13 +25,13 @@ use chart::{Chart, Extent};
 use drawing::{Drawing, drawing};
 use leptos::html::Div;
 use leptos::prelude::*;
-use letters::Letter;
 use map::View;
 use setpoint::Setpoint;
 use told::described;
 use wellwright_core::evaluate::Evaluation;
 use wellwright_core::job::Control;
 use wellwright_core::quantity::{Entry, UnitSystem};
+use writer::Letter;
 
 /// Size of the picture on paper, in pixels of the page: it fits Letter and A4 between usual margins.
 const PAPER: (f64, f64) = (680.0, 380.0);

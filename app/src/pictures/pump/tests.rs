@@ -324,3 +324,14 @@ fn the_description_tells_what_is_seen() {
     }
     assert!(!said.contains("can't") && feet(0.0) < on_drive(&answer(HOUSE, Some(&HOUSE_WELL))).foot.unwrap().base);
 }
+
+#[test]
+fn a_picture_without_room_is_drawn_without_harm() {
+    let chart = Chart::of(&answer(HOUSE, Some(&HOUSE_WELL)), Control::ConstantPressure);
+    for size in [(0.0, 0.0), (1.0, 1.0), (40.0, 30.0)] {
+        let lettering = Lettering::USUAL;
+        let view = View { size, lettering, extent: Extent::of(&chart), units: UnitSystem::Us };
+        let map = drawing(&chart, &view).map;
+        assert!(map.top.is_finite() && map.top < map.bottom, "{size:?}");
+    }
+}
