@@ -319,3 +319,46 @@ fn a_motor_that_was_typed_carries_no_load_that_is_not_known() {
         assert_eq!(answer.here.as_ref().unwrap().way(way), whole.here.as_ref().unwrap().way(way));
     }
 }
+
+/// Beside a curve of head alone the efficiency counts: entered, or assumed; beside one that tells it, it does not.
+#[test]
+fn an_efficiency_that_the_curve_does_not_tell() {
+    let head_alone: String = HOUSE_WELL.rows.iter().map(|(flow, head, _)| format!("{flow},{head}\n")).collect();
+    for control in [Control::ConstantPressure, Control::OnOff] {
+        let mut job = with(&[(Field::PumpEfficiency, 0.5)]);
+        (job.curve, job.choices.control) = (head_alone.clone(), Some(control));
+        assert!(Field::PumpEfficiency.counts(&job) && !Field::ShutOffHead.counts(&job));
+        let duty = |job: &Job| evaluate(job).water.pump.unwrap().duty.unwrap();
+        let half = duty(&job);
+        assert_eq!((half.efficiency.value, half.efficiency.origin), (0.5, Origin::Typed));
+        assert!((half.shaft.value / half.water.value - 2.0).abs() < 1e-12);
+        job.set(Field::PumpEfficiency, None);
+        let assumed = duty(&job);
+        assert_eq!((assumed.efficiency.value, assumed.efficiency.origin), (0.6, Origin::Assumed));
+        assert_eq!((assumed.flow, assumed.head), (half.flow, half.head));
+        // One that can't be used is not replaced by an assumed one.
+        enter(&mut job, &[(Field::PumpEfficiency, 1.5)]);
+        let answer = evaluate(&job);
+        assert!(answer.water.shaft().is_none() && answer.here.is_none());
+        assert_eq!(answer.errors.iter().map(|error| error.field()).next(), Some(Field::PumpEfficiency));
+        job.curve = HOUSE_WELL.text();
+        assert!(!Field::PumpEfficiency.counts(&job));
+        assert!(evaluate(&job).errors.is_empty() && duty(&job).efficiency.origin == Origin::WorkedOut);
+    }
+}
+
+/// A pressure that leaves nothing between cut-in and the air of the place: the tank holds no more air than that.
+#[test]
+fn a_pressure_too_low_to_be_switched() {
+    let mut job = with(&[(Field::Pressure, 15.0)]);
+    job.set(Field::CutIn, None);
+    job.choices.control = Some(Control::OnOff);
+    let answer = evaluate(&job);
+    assert_eq!(stops(&answer), ["DEADHEAD_OVER_RATING"; 1]);
+    let tank = answer.water.tank.unwrap();
+    assert_eq!((tank.band.cut_in.value, tank.band.precharge.value), (0.0, 0.0));
+    // 44 gal · (1 − 12.416/27.416), by hand.
+    let drawdown = wellwright_core::quantity::in_gallons(tank.drawdown);
+    assert!((drawdown - 24.07).abs() < 0.01, "{drawdown}");
+    assert_eq!(answer.inputs.stand_in(Field::CutIn), Some(Entry::new(0.0, Unit::PoundPerSquareInch)));
+}
