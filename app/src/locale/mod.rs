@@ -29,6 +29,7 @@ pub use water::{
     diameter, flow, frequency, head, per_hour, plain_figure, pressure, seconds, series_name, shaft, size_name,
     velocity, volume, weight, whole,
 };
+pub use words::Words;
 pub use words::fields::rating;
 
 #[cfg(test)]

@@ -10,6 +10,7 @@ use wellwright_core::water::line::FrictionMethod;
 pub struct Flow {
     // Groups of figures.
     pub asked: Text,
+    pub water_and_pump: Text,
     pub well: Text,
     pub open_water: Text,
     pub more_of_well: Text,
@@ -107,6 +108,7 @@ pub struct Flow {
 /// US English.
 pub const ENGLISH: Flow = Flow {
     asked: "What is asked for",
+    water_and_pump: "Water and pump",
     well: "The well",
     open_water: "Open water",
     more_of_well: "More about the well",
@@ -248,6 +250,7 @@ pub const ENGLISH: Flow = Flow {
 /// Spanish.
 pub const SPANISH: Flow = Flow {
     asked: "Lo que se pide",
+    water_and_pump: "Agua y bomba",
     well: "El pozo",
     open_water: "Agua abierta",
     more_of_well: "Más del pozo",

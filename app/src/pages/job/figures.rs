@@ -1,7 +1,7 @@
 //! Figures of a page in their order, those that count in the job; and answers among them, where there are any.
 
 use super::Desk;
-use crate::locale::{Shown, words};
+use crate::locale::{Shown, Words, words};
 use crate::parts::quantity_field::QuantityField;
 use crate::parts::worked_out::WorkedOut;
 use crate::state::Open;
@@ -10,6 +10,9 @@ use wellwright_core::evaluate::Evaluation;
 use wellwright_core::job::Field;
 use wellwright_core::papers::{Topic, working};
 use wellwright_core::quantity::UnitSystem;
+
+/// An answer of a page: its name among the words, and its figure.
+pub type Told = (fn(&'static Words) -> &'static str, fn(&Evaluation, UnitSystem) -> Option<Shown>);
 
 /// The figures that count.
 #[component]

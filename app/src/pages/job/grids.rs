@@ -1,6 +1,8 @@
 //! What the tables of a job hold: pure, from the evaluation.
 
+use super::figures::Told;
 use super::headline::{phases, why};
+use super::{pump, water};
 use crate::locale::{
     conductor, entry, lead_size, mass, money_alike, money_shown, percent, power, rating, reach, series_name, shown,
     size_name, unit_name, words,
@@ -132,6 +134,15 @@ pub fn steps(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Option<Gr
     ];
     let rows = sweep.ways.iter().rev().flat_map(|way| way.runs.iter().map(move |run| cells(way, run))).collect();
     Some(Grid { columns, rows })
+}
+
+/// Answers of water and pump, those that there are.
+#[must_use]
+pub fn flow(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
+    let row = |(name, of): &Told| Some(vec![Cell::words(name(words())), Cell::Figure(of(answer, system)?)]);
+    let rows: Vec<_> = water::ANSWERS.iter().chain(&pump::ANSWERS).filter_map(row).collect();
+    let table = &words().tables;
+    (!rows.is_empty()).then(|| Grid { columns: vec![table.figure, table.value], rows })
 }
 
 /// Points of the pump's curve.

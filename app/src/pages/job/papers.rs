@@ -3,6 +3,7 @@
 use super::{Desk, Heading, Picture, findings::Findings, grids};
 use crate::locale::{depth, words};
 use crate::parts::caution::CautionBoxes;
+use crate::parts::head_bar::{HeadBar, head_parts};
 use crate::parts::table::Table;
 use crate::platform::files;
 use crate::routes::Page;
@@ -41,6 +42,8 @@ pub fn Papers(
     });
     let here = Memo::new(move |_| open.answer.with(|answer| grids::here(answer, open.system.get())));
     let costs = Memo::new(move |_| open.answer.with(grids::costs));
+    let flow = Memo::new(move |_| open.answer.with(|answer| grids::flow(answer, open.system.get())));
+    let parts = Memo::new(move |_| open.answer.with(|answer| head_parts(&answer.water, open.system.get())));
     let lead = move || {
         open.answer.with(|answer| {
             let here = answer.here.as_ref()?;
@@ -61,10 +64,12 @@ pub fn Papers(
             <p class="paper-answer">{said}</p>
             <Picture desk=desk />
             <Findings open=open />
+            <HeadBar parts=parts />
+            <Table title=words.flow.water_and_pump grid=flow />
             <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here />
             <Table title=tables.costs hint=Signal::stored(tables.costs_hint.to_owned()) grid=costs />
             <Table title=tables.figures grid=figures />
-            <CautionBoxes cautions=[&words.cautions.startup[..], &words.cautions.cable[..]].concat() />
+            <CautionBoxes cautions=[&words.cautions.startup[..], &words.cautions.pump[..], &words.cautions.cable[..]].concat() />
             <h3>{tables.sources}</h3>
             <p class="note">{tables.code_edition}</p>
             <p class="note"><b>{tables.not_a_permit}</b></p>

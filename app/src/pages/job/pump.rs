@@ -1,7 +1,7 @@
 //! Pump: its curve, the speed that it runs at, the motor that turns it, and what they stand.
 
 use super::curve::CurveText;
-use super::figures::{Answer, Figures, any_wrong, typed_note};
+use super::figures::{Answer, Figures, Told, any_wrong, typed_note};
 use super::{Desk, Heading, grids};
 use crate::locale::{self, Shown, words};
 use crate::parts::caution::CautionBoxes;
@@ -163,6 +163,23 @@ pub fn Below(
     let hint = Signal::derive(move || open.answer.with(|answer| grids::curve_hint(answer, open.system.get())));
     view! { <Table title=words().charts.pump hint=hint grid=points /> }
 }
+
+/// The answers of the page, for the papers.
+pub const ANSWERS: [Told; 13] = [
+    (|words| words.flow.shaft, shaft),
+    (|words| words.flow.pump_speed, speed),
+    (|words| words.flow.lowest_speed, lowest),
+    (|words| words.flow.of_best, of_best),
+    (|words| words.flow.most_flow, most_flow),
+    (|words| words.flow.dead_head, dead_head),
+    (|words| words.flow.relief, relief),
+    (|words| words.flow.load, load),
+    (|words| words.flow.running_230, |answer, _| running(answer, Way::V240)),
+    (|words| words.flow.running_460, |answer, _| running(answer, Way::V480)),
+    (|words| words.flow.cooling_flow, cooling_flow),
+    (|words| words.flow.hanging, hanging),
+    (|words| words.flow.npsh, npsh),
+];
 
 fn pump(answer: &Evaluation) -> Option<&Pumping> {
     answer.water.pump.as_ref()

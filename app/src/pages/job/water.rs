@@ -1,6 +1,6 @@
 //! Water: what is asked for, where the water stands, and the line that it is pumped through.
 
-use super::figures::{Answer, Figures, any_wrong, typed_note};
+use super::figures::{Answer, Figures, Told, any_wrong, typed_note};
 use super::pipe::Pipes;
 use super::{Desk, Heading};
 use crate::locale::{self, Shown, words};
@@ -194,6 +194,17 @@ pub fn Below(
     let parts = Memo::new(move |_| open.answer.with(|answer| head_parts(&answer.water, open.system.get())));
     view! { <HeadBar parts=parts on_working=desk.opener() /> }
 }
+
+/// The answers of the page, for the papers.
+pub const ANSWERS: [Told; 7] = [
+    (|words| words.flow.flow_worked_out, worked_out_flow),
+    (|words| words.flow.drawdown_worked_out, drawdown),
+    (|words| words.tables.pumping_level, |answer, system| depth(answer, system, |water| water.pumping_level)),
+    (|words| words.tables.under_water, |answer, system| depth(answer, system, |water| water.submergence)),
+    (|words| words.flow.well_gives, well_gives),
+    (|words| words.flow.tank_gives, tank_gives),
+    (|words| words.flow.run_time, run_time),
+];
 
 fn depth(answer: &Evaluation, system: UnitSystem, pick: fn(&Water) -> Option<Length>) -> Option<Shown> {
     pick(&answer.water).map(|level| locale::depth(level, system))
