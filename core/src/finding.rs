@@ -105,6 +105,32 @@ pub enum Finding {
         /// The rating.
         rating: Pressure,
     },
+    /// Against a shut valve the pump alone passes what a pipe is rated for.
+    PipeOverRating {
+        /// The part of the line.
+        part: Part,
+        /// What the pipe holds back.
+        pressure: Pressure,
+        /// Its rating.
+        rating: Pressure,
+    },
+    /// The motor, or the sleeve around it, is no narrower than what it hangs in.
+    MotorDoesNotFit {
+        /// Outside diameter of what hangs.
+        inner: Length,
+        /// Inside diameter around it.
+        outer: Length,
+    },
+    /// What is asked for is the average of a day: it takes a tank that holds a day's use.
+    DayAverage {
+        /// That flow.
+        flow: VolumeRate,
+    },
+    /// The drive lets the flow fall below the one that cools the motor, and no least flow was entered.
+    CoolsAbove {
+        /// The flow that cools the motor.
+        least_flow: VolumeRate,
+    },
     /// The water past the motor is slow.
     MotorCoolingLow {
         /// Its speed.
@@ -113,8 +139,8 @@ pub enum Finding {
         advised: Velocity,
         /// The flow that gives it.
         least_flow: VolumeRate,
-        /// Inside diameter of the widest sleeve that gives it at the flow that is judged.
-        sleeve: Length,
+        /// Inside diameter of the widest sleeve that gives it at the flow that is judged; nothing where no sleeve fits.
+        sleeve: Option<Length>,
     },
     /// The pump loads the motor beyond its rating: at the flow that is asked for, or anywhere on its curve.
     MotorOverloaded {
@@ -181,16 +207,19 @@ impl Finding {
             | Self::CurveUnusable
             | Self::NpshShort { .. }
             | Self::DeadheadOverRating { .. }
+            | Self::PipeOverRating { .. }
+            | Self::MotorDoesNotFit { .. }
             | Self::MotorOverloaded { beyond_service_factor: true, .. }
             | Self::BeyondFormulas => Severity::Stop,
             Self::PumpingLevelAtPump { submergence, .. } if *submergence <= feet(0.0) => Severity::Stop,
             Self::PumpNearBottom { off_bottom } if *off_bottom <= feet(0.0) => Severity::Stop,
-            Self::GroundWireGrew { .. } => Severity::Note,
+            Self::GroundWireGrew { .. } | Self::CoolsAbove { .. } => Severity::Note,
             Self::PumpingLevelAtPump { .. }
             | Self::PumpNearBottom { .. }
             | Self::DemandNotMet { by: Supplier::Test, .. }
             | Self::CurveOdd { .. }
             | Self::FarFromBest { .. }
+            | Self::DayAverage { .. }
             | Self::MotorCoolingLow { .. }
             | Self::MotorOverloaded { .. }
             | Self::SpeedBandNarrow { .. }
@@ -218,6 +247,10 @@ impl Finding {
             Self::FarFromBest { .. } => "FAR_FROM_BEST",
             Self::NpshShort { .. } => "NPSH_SHORT",
             Self::DeadheadOverRating { .. } => "DEADHEAD_OVER_RATING",
+            Self::PipeOverRating { .. } => "PIPE_OVER_RATING",
+            Self::MotorDoesNotFit { .. } => "MOTOR_DOES_NOT_FIT",
+            Self::DayAverage { .. } => "DAY_AVERAGE",
+            Self::CoolsAbove { .. } => "COOLS_ABOVE",
             Self::MotorCoolingLow { .. } => "MOTOR_COOLING_LOW",
             Self::MotorOverloaded { .. } => "MOTOR_OVERLOADED",
             Self::SpeedBandNarrow { .. } => "SPEED_BAND_NARROW",

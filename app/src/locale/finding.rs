@@ -41,6 +41,7 @@ fn of_levels(finding: &Finding, system: UnitSystem) -> Option<String> {
         Finding::DemandNotMet { asked, gives, by } => {
             (words.demand_not_met)(*by, &flow(*gives, system).text(), &flow(*asked, system).text())
         }
+        Finding::DayAverage { flow: average } => (words.day_average)(&flow(*average, system).text()),
         Finding::BeyondFormulas => words.beyond_formulas.to_owned(),
         _ => return None,
     })
@@ -59,7 +60,19 @@ fn of_pump(finding: &Finding, system: UnitSystem) -> String {
         Finding::DeadheadOverRating { gauge, rating } => {
             (words.over_rating)(&pressure(*gauge, system).text(), &pressure(*rating, system).text())
         }
-        Finding::MotorCoolingLow { speed, advised, least_flow, sleeve } => (words.cooling_low)(
+        Finding::PipeOverRating { pressure: held, rating, .. } => {
+            (words.pipe_over_rating)(&pressure(*held, system).text(), &pressure(*rating, system).text())
+        }
+        Finding::MotorDoesNotFit { inner, outer } => {
+            (words.does_not_fit)(&diameter(*inner, system).text(), &diameter(*outer, system).text())
+        }
+        Finding::CoolsAbove { least_flow } => (words.cools_above)(&flow(*least_flow, system).text()),
+        Finding::MotorCoolingLow { speed, advised, least_flow, sleeve: None } => (words.cooling_low_no_sleeve)(
+            &velocity(*speed, system).text(),
+            &velocity(*advised, system).text(),
+            &flow(*least_flow, system).text(),
+        ),
+        Finding::MotorCoolingLow { speed, advised, least_flow, sleeve: Some(sleeve) } => (words.cooling_low)(
             &velocity(*speed, system).text(),
             &velocity(*advised, system).text(),
             &flow(*least_flow, system).text(),

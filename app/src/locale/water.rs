@@ -115,7 +115,7 @@ pub fn whole(given: Entry, system: UnitSystem) -> Shown {
 /// A plain figure, as it is written in a list.
 #[must_use]
 pub fn plain_figure(value: f64) -> String {
-    super::number::figure(value)
+    super::number::figure_of(value, 3)
 }
 
 /// What a pipe is made of.

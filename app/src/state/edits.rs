@@ -7,7 +7,6 @@ use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::Entry;
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::Metal;
-use wellwright_core::standards::fittings::Fitting;
 use wellwright_core::standards::pipe::{Nominal, Series};
 use wellwright_core::water::line::FrictionMethod;
 
@@ -26,8 +25,8 @@ pub enum Edit {
     PriceSource(String),
     /// Points of the pump's curve, as text.
     Curve(String),
-    /// A fitting added to those of a part of the line.
-    Fitting(Part, Fitting),
+    /// A fitting of this loss coefficient added to those of a part of the line.
+    Fitting(Part, f64),
 }
 
 /// One choice; `None` goes back to the assumed one.
@@ -86,10 +85,10 @@ impl Edit {
             Self::Name(name) => sheet.job.name.clone_from(name),
             Self::PriceSource(source) => sheet.job.price_source.clone_from(source),
             Self::Curve(text) => sheet.job.curve.clone_from(text),
-            Self::Fitting(part, fitting) => {
+            Self::Fitting(part, coefficient) => {
                 let [.., sum] = part.fields();
                 sheet.drafts.remove(&sum);
-                sheet.job.add_fitting(*part, *fitting);
+                sheet.job.add_fitting(*part, *coefficient);
             }
             Self::Choice(choice) => choice.apply(&mut sheet.job.choices),
         }

@@ -83,7 +83,8 @@ impl Evaluation {
 pub fn evaluate(job: &Job) -> Evaluation {
     let entered = Entered::of(job);
     let water = water::water(job, &entered);
-    let mut inputs = Inputs::of(job, entered, water.shaft());
+    let factor = water::counted_service_factor(&entered, job.choices.motor_kind());
+    let mut inputs = Inputs::of(job, entered, factor.and_then(|factor| water.motor_for(factor)));
     water::follows(&mut inputs, job, &water);
     let motor = motor::motor_load(job, &inputs, &water);
     let kind = job.choices.motor_kind();

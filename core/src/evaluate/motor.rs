@@ -3,7 +3,7 @@
 use super::Water;
 use crate::job::{Inputs, Job, Way};
 use crate::pump::motor::{
-    LoadShare, MotorKind, load_share, next_standard_power, running_current, share_of_service_factor_current,
+    LoadShare, load_share, next_standard_power, running_current, share_of_service_factor_current,
 };
 use crate::quantity::{ElectricCurrent, Power, amperes, volts};
 
@@ -30,11 +30,7 @@ const NAMEPLATE_HOLDS_FROM: f64 = 0.75;
 pub(super) fn motor_load(job: &Job, inputs: &Inputs, water: &Water) -> Option<MotorLoad> {
     let shaft = water.shaft()?;
     let rated = inputs.motor_power.as_ref().ok()?.value;
-    let kind = job.choices.motor_kind();
-    let factor = match kind {
-        MotorKind::Submersible => super::water::service_factor(&inputs.entered, kind)?.value,
-        MotorKind::Surface => 1.0,
-    };
+    let factor = super::water::counted_service_factor(&inputs.entered, job.choices.motor_kind())?;
     let share = load_share(shaft, rated, factor).ok()?;
     let running = Way::ALL.map(|way| running(inputs, shaft, way));
     let of_service_amps = Way::ALL.map(|way| {

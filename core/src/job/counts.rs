@@ -31,10 +31,20 @@ impl Field {
             }
             Self::SuctionLift | Self::SuctionLength | Self::NpshRequired | Self::NpshMargin => !submersible,
             Self::PumpEfficiency => !tells_power(&job.curve),
-            Self::ShutOffHead => job.curve.trim().is_empty(),
+            Self::ShutOffHead => !tells_shut_off(&job.curve),
             _ => in_the_demand(self, choices) && in_the_line(self, choices),
         }
     }
+}
+
+/// Whether a curve tells the head against a shut valve: it does where it begins at zero flow. A text that can't be read is
+/// no pump at all, and no figure counts beside it.
+fn tells_shut_off(curve: &str) -> bool {
+    let told = || {
+        read(curve, ColumnUnit::Gpm, ColumnUnit::Foot)
+            .map_or(true, |read| read.points.first().is_none_or(|point| point.flow.value == 0.0))
+    };
+    !curve.trim().is_empty() && told()
 }
 
 /// Whether a curve tells the power at the shaft: one of flow and head alone does not. A text that can't be read is no pump

@@ -1,7 +1,7 @@
 //! The figures of a job after checking, each with where it comes from.
 
 use super::{Field, Job, Stand};
-use crate::error::InputError;
+use crate::error::{InputError, Range};
 use crate::quantity::Entry;
 use serde::Serialize;
 
@@ -64,7 +64,20 @@ impl Entered {
     #[must_use]
     pub fn of(job: &Job) -> Self {
         let figure = |field: Field| if field.counts(job) { checked(job, field) } else { Ok(None) };
-        Self { figures: Field::ALL.into_iter().map(figure).collect() }
+        let mut entered = Self { figures: Field::ALL.into_iter().map(figure).collect() };
+        entered.in_order(Field::LeastFrequency, Field::MostFrequency);
+        entered
+    }
+
+    /// A figure that may not pass another of the same unit: beyond it, it is outside a range that ends there.
+    fn in_order(&mut self, lesser: Field, greater: Field) {
+        if let (Ok(Some(low)), Ok(Some(high))) = (&self.figures[lesser as usize], &self.figures[greater as usize])
+            && low.value > high.value
+        {
+            let accepted = Range { max: high.value, ..lesser.spec().accepted };
+            let given = Entry::new(low.value, accepted.unit);
+            self.figures[lesser as usize] = Err(InputError::OutOfRange { field: lesser, given, accepted });
+        }
     }
 
     /// A figure as a quantity; `make` takes the unit of the field's accepted range. Nothing where nothing was entered

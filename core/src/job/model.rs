@@ -3,7 +3,6 @@
 use super::{Choices, Field, Part};
 use crate::pump::motor::RatedVoltage;
 use crate::quantity::{ElectricPotential, Entry, Unit, volts};
-use crate::standards::{self, fittings::Fitting};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -112,15 +111,12 @@ impl Job {
         self.figures.get(&field).copied()
     }
 
-    /// Adds a fitting to those of a part of the line: its loss coefficient to their sum, to nine decimals. A fitting whose
-    /// coefficient depends on the size of the pipe adds nothing.
-    pub fn add_fitting(&mut self, part: Part, fitting: Fitting) {
+    /// Adds a fitting to those of a part of the line: its loss coefficient to their sum, to three decimals.
+    pub fn add_fitting(&mut self, part: Part, coefficient: f64) {
         let [.., field] = part.fields();
         let sum = self.get(field).map(|entry| entry.value).filter(|sum| sum.is_finite()).unwrap_or(0.0);
-        if let Some(coefficient) = standards::fittings::fitting(fitting).coefficient {
-            let sum = ((sum + coefficient) * 1e9).round() / 1e9;
-            self.set(field, Some(Entry::new(sum, Unit::One)));
-        }
+        let sum = ((sum + coefficient) * 1e3).round() / 1e3;
+        self.set(field, Some(Entry::new(sum, Unit::One)));
     }
 
     /// Whether nothing was entered yet but a name.

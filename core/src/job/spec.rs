@@ -168,9 +168,9 @@ fn line(field: Field) -> Spec {
         Field::DropInside | Field::SuctionInside | Field::SurfaceInside => {
             Spec::of(0.25, 48.0, Unit::Inch).or(Stand::Follows)
         }
-        // Less than 0.05 of the least inside diameter.
+        // 0.05 of the largest inside diameter; the formulas refuse more than 0.05 of the pipe's own.
         Field::DropRoughness | Field::SuctionRoughness | Field::SurfaceRoughness => {
-            Spec::of(0.0, 0.012, Unit::Inch).or(Stand::Follows)
+            Spec::of(0.0, 2.4, Unit::Inch).or(Stand::Follows)
         }
         Field::DropHazenWilliams | Field::SuctionHazenWilliams | Field::SurfaceHazenWilliams => {
             Spec::of(60.0, 160.0, Unit::One).or(Stand::Follows)
@@ -193,7 +193,7 @@ fn pump(field: Field) -> Spec {
         Field::PumpEfficiency => Spec::of(0.2, 0.9, Unit::One).usual_from(0.5).or(Stand::Follows),
         Field::ShutOffHead => Spec::of(1.0, 9000.0, Unit::Foot),
         Field::CurveFrequency => Spec::of(10.0, 120.0, Unit::Hertz).assumed(60.0),
-        Field::LeastFrequency => Spec::of(10.0, 120.0, Unit::Hertz).assumed(30.0),
+        Field::LeastFrequency => Spec::of(10.0, 120.0, Unit::Hertz).usual_from(30.0).assumed(30.0),
         Field::MostFrequency => Spec::of(10.0, 120.0, Unit::Hertz).usual_to(60.0).assumed(60.0),
         Field::NpshRequired => Spec::of(0.0, 60.0, Unit::Foot),
         Field::NpshMargin => Spec::of(0.0, 60.0, Unit::Foot).usual_from(3.0).assumed(3.0),

@@ -327,6 +327,19 @@ impl PipeSize {
         inches(self.wall)
     }
 
+    /// Pressure that plastic pipe is rated for with water at 73 °F (23 °C): 2 S t/(D − t), S the hydrostatic design stress,
+    /// 2,000 psi for PVC 1120 ([astm-d1785], [astm-d2241]), 1,000 psi for PE 4710 ([astm-d3035], [astm-d2239]). Warmer
+    /// water takes from it, threads halve it. Nothing for steel, whose couplings decide.
+    #[must_use]
+    pub fn pressure_rating(self) -> Option<Pressure> {
+        let stress = match self.series.material() {
+            Material::Steel => return None,
+            Material::Pvc => 2000.0,
+            Material::Polyethylene => 1000.0,
+        };
+        Some(psi(2.0 * stress * self.wall / (self.outside - self.wall)))
+    }
+
     /// The wall in the middle of its tolerance: of plastic half of 12 %, and of 0.020 in at least, above the least.
     #[must_use]
     pub fn mean_wall(self) -> Length {
@@ -438,6 +451,25 @@ mod tests {
             }
         }
         assert!(Series::PolyethyleneSidr(InsideRatio::Sidr7).named("8").is_none());
+    }
+
+    // Ratings that the series are sold by: SDR 21 200 psi, SDR 26 160 psi, DR 11 200 psi, DR 17 125 psi, SIDR 7 250 psi;
+    // schedule 40 of 2 in 280 psi, schedule 80 400 psi (tables of the standards).
+    #[test]
+    fn plastic_is_rated_as_it_is_sold() {
+        for (series, nominal, rated) in [
+            (Series::PvcSdr21, "6", 200.0),
+            (Series::PvcSdr26, "6", 160.0),
+            (Series::PolyethyleneDr(DimensionRatio::Dr11), "2", 200.0),
+            (Series::PolyethyleneDr(DimensionRatio::Dr17), "2", 125.0),
+            (Series::PolyethyleneSidr(InsideRatio::Sidr7), "2", 250.0),
+            (Series::PvcSchedule40, "2", 280.0),
+            (Series::PvcSchedule80, "2", 400.0),
+        ] {
+            let found = crate::quantity::in_psi(series.named(nominal).unwrap().pressure_rating().unwrap());
+            assert!((found / rated - 1.0).abs() < 0.015, "{series:?}: {found}");
+        }
+        assert_eq!(Series::SteelSchedule40.named("2").unwrap().pressure_rating(), None);
     }
 
     // Weights of pipe: 10.69 (D - t) t lb/ft for steel is the standard's own formula.

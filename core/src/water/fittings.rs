@@ -2,6 +2,7 @@
 
 use crate::error::OutsideRange;
 use crate::quantity::{Length, Velocity, standard_gravity};
+use crate::standards::fittings::{self, Fitting};
 use crate::water::friction::von_karman;
 
 /// Velocity head: v²/2g.
@@ -49,6 +50,26 @@ pub fn coefficient_of_diameters(diameters: f64, inside_diameter: Length) -> Resu
     let diameters = OutsideRange::check("diameters", diameters, 0.0, 1e3)?;
     let inside = OutsideRange::check("inside_diameter", inside_diameter.value, 0.005, 2.0)?;
     Ok(diameters * von_karman(crate::standards::pipe::Surface::CommercialSteel.roughness().value / inside)?)
+}
+
+/// Loss coefficient of a fitting in a pipe: of the text table, which is the same for every size, else by its length in
+/// diameters; nothing where the size is needed and not known.
+///
+/// # Units
+/// Inside diameter; the result dimensionless.
+/// # Range
+/// As [`coefficient_of_diameters`].
+/// # Errors
+/// As [`coefficient_of_diameters`].
+/// # Source
+/// [pipe-surfaces], else [crane-tp-410].
+pub fn coefficient_in(fitting: Fitting, inside_diameter: Option<Length>) -> Result<Option<f64>, OutsideRange> {
+    let row = fittings::fitting(fitting);
+    match (row.coefficient, row.diameters, inside_diameter) {
+        (Some(coefficient), ..) => Ok(Some(coefficient)),
+        (None, Some(diameters), Some(inside)) => coefficient_of_diameters(diameters, inside).map(Some),
+        _ => Ok(None),
+    }
 }
 
 /// Length of straight pipe that takes as much head as a fitting: L = K D/f.

@@ -16,7 +16,12 @@ pub struct Found {
     pub far_from_best: fn(&str) -> String,
     pub npsh_short: fn(&str, &str) -> String,
     pub over_rating: fn(&str, &str) -> String,
+    pub pipe_over_rating: fn(&str, &str) -> String,
+    pub does_not_fit: fn(&str, &str) -> String,
+    pub day_average: fn(&str) -> String,
+    pub cools_above: fn(&str) -> String,
     pub cooling_low: fn(&str, &str, &str, &str) -> String,
+    pub cooling_low_no_sleeve: fn(&str, &str, &str) -> String,
     pub overloaded: fn(&str, &str) -> String,
     pub in_service_factor: fn(&str, &str) -> String,
     pub band_narrow: fn(&str, &str) -> String,
@@ -65,9 +70,34 @@ pub const ENGLISH: Found = Found {
             "Against a shut valve the pump builds {gauge}, the weakest part is rated {rating}. Fit a relief valve for full flow, with no valve before it; cap the speed; or use stronger parts."
         )
     },
+    pipe_over_rating: |pressure, rating| {
+        format!(
+            "Against a shut valve the drop pipe holds back {pressure}, and it is rated {rating} in cool water, less at threads. Take a stronger pipe, or cap the speed."
+        )
+    },
+    does_not_fit: |inner, outer| {
+        format!(
+            "What hangs is {inner} wide, and there is {outer} of room: it does not fit. Check motor, sleeve and casing."
+        )
+    },
+    day_average: |flow| {
+        format!(
+            "{flow} is the average of a day and takes a tank that holds a day’s use, 30\u{a0}% more in hot weather. Without one, enter the peak flow."
+        )
+    },
+    cools_above: |flow| {
+        format!(
+            "The water cools the motor from {flow} up. If less is drawn for long, enter that least flow, or fit a flow sleeve."
+        )
+    },
     cooling_low: |speed, advised, flow, sleeve| {
         format!(
             "Water passes the motor at {speed}, {advised} advised. Keep at least {flow}, or fit a flow sleeve of {sleeve} inside or less."
+        )
+    },
+    cooling_low_no_sleeve: |speed, advised, flow| {
+        format!(
+            "Water passes the motor at {speed}, {advised} advised, and no sleeve is narrow enough. Keep at least {flow}."
         )
     },
     overloaded: |shaft, rated| {
@@ -97,7 +127,9 @@ pub const ENGLISH: Found = Found {
         format!("Water runs at {velocity} in the {pipe}, usual is up to {usual}. Take a wider pipe.")
     },
     in_screen: |top| {
-        format!("The pump hangs in the screen or below its top, {top}: it draws sand and can wear through.")
+        format!(
+            "The pump hangs in the screen or below its top, {top}: it draws sand that wears pump and screen, and water from above does not cool the motor: fit a flow sleeve."
+        )
     },
     beyond_formulas: "These figures lie beyond what the formulas hold for. Check flow, pipe size and lengths.",
     nameplate_disagrees: |way, nameplate, expected| {
@@ -111,12 +143,12 @@ pub const ENGLISH: Found = Found {
 pub const SPANISH: Found = Found {
     demand_not_met: |by, gives, asked| match by {
         Supplier::Pump => format!(
-            "La bomba da cuando más {gives} de {asked} que se piden. Una bomba mayor, menos presión, tubo más ancho, o almacenamiento y más horas."
+            "La bomba da cuando más {gives} de {asked} que se piden. Una bomba mayor, menos presión, tubo de mayor diámetro, o almacenamiento y más horas."
         ),
         Supplier::Well => format!(
             "El pozo da cuando más {gives} de {asked} que se piden antes de abatirse hasta la bomba. Almacenamiento, más horas, bomba más abajo u otra fuente."
         ),
-        Supplier::Test => format!("El pozo se aforó a {gives} y se piden {asked}. Aforelo primero a ese gasto."),
+        Supplier::Test => format!("El pozo se aforó a {gives} y se piden {asked}. Afórelo primero a ese gasto."),
     },
     beyond_curve: |most| {
         format!(
@@ -137,17 +169,40 @@ pub const SPANISH: Found = Found {
     },
     npsh_short: |available, required| {
         format!(
-            "La succión tiene {available} de carga y se requieren {required} con su margen: cavitaría. Menos altura, o succión más ancha."
+            "La succión tiene {available} de carga y se requieren {required} con su margen: cavitaría. Menos altura de succión, o succión de mayor diámetro."
         )
     },
     over_rating: |gauge, rating| {
         format!(
-            "Contra válvula cerrada la bomba da {gauge}; la parte más débil es de {rating}. Ponga válvula de alivio para todo el gasto, sin válvula antes; limite la velocidad; o use partes más fuertes."
+            "Contra válvula cerrada la bomba da {gauge}; la parte más débil es de {rating}. Ponga válvula de alivio para todo el gasto, sin válvula antes; limite la velocidad; o use partes de mayor presión nominal."
+        )
+    },
+    pipe_over_rating: |pressure, rating| {
+        format!(
+            "Contra válvula cerrada la columna retiene {pressure}, y su presión nominal es {rating} con agua fría, menos en roscas. Use un tubo más resistente o limite la velocidad."
+        )
+    },
+    does_not_fit: |inner, outer| {
+        format!("Lo que cuelga mide {inner} y hay {outer} de espacio: no cabe. Revise motor, camisa y ademe.")
+    },
+    day_average: |flow| {
+        format!(
+            "{flow} es el promedio del día y pide un tanque que guarde el uso de un día, 30\u{a0}% más con calor. Sin él, capture el gasto máximo."
+        )
+    },
+    cools_above: |flow| {
+        format!(
+            "El agua enfría el motor desde {flow}. Si por largo tiempo se saca menos, capture ese gasto mínimo o ponga camisa de flujo."
         )
     },
     cooling_low: |speed, advised, flow, sleeve| {
         format!(
             "El agua pasa junto al motor a {speed}, se recomienda {advised}. Mantenga al menos {flow}, o ponga camisa de flujo de {sleeve} de interior o menos."
+        )
+    },
+    cooling_low_no_sleeve: |speed, advised, flow| {
+        format!(
+            "El agua pasa junto al motor a {speed}, se recomienda {advised}, y ninguna camisa es tan angosta. Mantenga al menos {flow}."
         )
     },
     overloaded: |shaft, rated| {
@@ -174,9 +229,13 @@ pub const SPANISH: Found = Found {
             Part::Suction => "la succión",
             Part::Surface => "la tubería en superficie",
         };
-        format!("El agua corre a {velocity} en {pipe}; lo usual es hasta {usual}. Use un tubo más ancho.")
+        format!("El agua corre a {velocity} en {pipe}; lo usual es hasta {usual}. Use un tubo de mayor diámetro.")
     },
-    in_screen: |top| format!("La bomba está en el cedazo o abajo de su inicio, {top}: jala arena y lo puede gastar."),
+    in_screen: |top| {
+        format!(
+            "La bomba está en el cedazo o abajo de su inicio, {top}: jala arena, que desgasta la bomba y el cedazo, y el agua de arriba no enfría el motor: ponga camisa de flujo."
+        )
+    },
     beyond_formulas: "Estos datos están más allá de lo que cubren las fórmulas. Revise gasto, diámetro y longitudes.",
     nameplate_disagrees: |way, nameplate, expected| {
         format!(

@@ -53,6 +53,8 @@ fn page_of_finding(finding: &Finding) -> Page {
         | Finding::FarFromBest { .. }
         | Finding::NpshShort { .. }
         | Finding::DeadheadOverRating { .. }
+        | Finding::MotorDoesNotFit { .. }
+        | Finding::CoolsAbove { .. }
         | Finding::MotorCoolingLow { .. }
         | Finding::MotorOverloaded { .. }
         | Finding::SpeedBandNarrow { .. }

@@ -1,17 +1,21 @@
 //! The pipe line: what each part is made of, its size, its details; rise and pressure at its end.
 
 use super::Desk;
-use super::figures::{Figures, any_wrong, typed_note};
-use crate::locale::{self, series_name, size_name, words};
+use super::figures::{Answer, Figures, any_wrong, typed_note};
+use crate::locale::{self, Shown, series_name, size_name, words};
 use crate::parts::choice::ChoiceField;
 use crate::parts::group::{Fold, Group};
 use crate::platform::forms;
 use crate::state::{Choice, Edit};
 use leptos::prelude::*;
+use wellwright_core::evaluate::Evaluation;
 use wellwright_core::job::{Field, Part};
+use wellwright_core::papers::Topic;
 use wellwright_core::pump::motor::MotorKind;
+use wellwright_core::quantity::UnitSystem;
 use wellwright_core::standards::fittings::{FITTINGS, Fitting};
 use wellwright_core::standards::pipe::{Nominal, Series};
+use wellwright_core::water::fittings::coefficient_in;
 use wellwright_core::water::line::FrictionMethod;
 
 const DETAILS: [Field; 12] = [
@@ -44,6 +48,7 @@ pub fn Pipes(
             {move || view! { <Pipe part=first() desk=desk /> }}
             <Pipe part=Part::Surface desk=desk />
             <Figures fields=&[Field::Rise, Field::Pressure] open=open />
+            <Answer label=words.surge hint=words.surge_hint of=surge topic=Topic::Surge desk=desk />
         </Group>
         <Fold title=words.more_of_line note=typed_note(&DETAILS, open) must=any_wrong(&DETAILS, open)>
             <ChoiceField
@@ -59,6 +64,10 @@ pub fn Pipes(
             <AddFitting part=Part::Surface desk=desk />
         </Fold>
     }
+}
+
+fn surge(answer: &Evaluation, system: UnitSystem) -> Option<Shown> {
+    answer.water.surge.map(|surge| locale::pressure(surge.rise, system))
 }
 
 /// What a part is made of, its length and its size.
@@ -118,35 +127,45 @@ fn ids(part: Part) -> [&'static str; 2] {
     }
 }
 
+/// Fittings that a part may have. The water leaves the line with its velocity head, so an exit is not among them.
+fn fittings_of(part: Part) -> impl Iterator<Item = Fitting> {
+    let suction = [Fitting::FootValveHinged, Fitting::FootValvePoppet, Fitting::EntranceSharp];
+    let fits = move |fitting: &Fitting| part == Part::Suction || !suction.contains(fitting);
+    FITTINGS.iter().map(|row| row.fitting).filter(|fitting| *fitting != Fitting::Exit).filter(fits)
+}
+
 /// Adds the loss coefficient of a fitting to the sum of a part.
 #[component]
 fn AddFitting(part: Part, desk: Desk) -> impl IntoView {
     let (open, words) = (desk.open, &words().flow);
     let [.., sum] = part.fields();
     let id = format!("{}.add", sum.path());
-    let known: Vec<(Fitting, String)> = FITTINGS
-        .iter()
-        .filter_map(|row| {
-            Some((
-                row.fitting,
-                (words.fitting)((words.fitting_name)(row.fitting), &locale::plain_figure(row.coefficient?)),
-            ))
+    let inside = Memo::new(move |_| {
+        open.answer.with(|answer| {
+            let system = answer.water.system.as_ref()?;
+            system.pipes.iter().find(|pipe| pipe.part == part).map(|pipe| pipe.inside.value)
         })
-        .collect();
-    let fittings: Vec<Fitting> = known.iter().map(|(fitting, _)| *fitting).collect();
+    });
+    let known = Memo::new(move |_| {
+        let coefficient = |fitting| coefficient_in(fitting, inside.get()).ok().flatten();
+        fittings_of(part).filter_map(|fitting| Some((fitting, coefficient(fitting)?))).collect::<Vec<_>>()
+    });
     let add = move |event: leptos::ev::Event| {
-        if let Some(fitting) = forms::taken(&event).and_then(|place| fittings.get(place)) {
-            open.edit.run(Edit::Fitting(part, *fitting));
+        let taken = forms::taken(&event).and_then(|place| known.with_untracked(|known| known.get(place).copied()));
+        if let Some((_, coefficient)) = taken {
+            open.edit.run(Edit::Fitting(part, coefficient));
         }
     };
-    let option =
-        |(place, (_, word)): (usize, (Fitting, String))| view! { <option value=place.to_string()>{word}</option> };
+    let option = |(place, (fitting, coefficient)): (usize, (Fitting, f64))| {
+        let word = (words.fitting)((words.fitting_name)(fitting), &locale::plain_figure(coefficient));
+        view! { <option value=place.to_string()>{word}</option> }
+    };
     view! {
         <div class="field pick">
             <label for=id.clone()>{(words.add_to)(part)}</label>
             <select id=id on:change=add>
                 <option value="">{words.add_fitting}</option>
-                {known.into_iter().enumerate().map(option).collect_view()}
+                {move || known.get().into_iter().enumerate().map(option).collect_view()}
             </select>
         </div>
     }

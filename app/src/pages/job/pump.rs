@@ -69,6 +69,7 @@ fn Curve(desk: Desk) -> impl IntoView {
             <Answer label=words.most_flow hint=words.most_flow_hint of=most_flow desk=desk />
             <Answer label=words.dead_head hint=words.dead_head_hint of=dead_head topic=Topic::DeadHead desk=desk />
             <Answer label=words.relief hint=words.relief_hint of=relief desk=desk />
+            <Answer label=words.on_pipe hint=words.on_pipe_hint of=on_pipe desk=desk />
         </Group>
     }
 }
@@ -128,7 +129,6 @@ fn InWell(desk: Desk) -> impl IntoView {
         <Fold title=words.string note=typed_note(&STRING, open) must=any_wrong(&STRING, open)>
             <Figures fields=&STRING open=open />
             <Answer label=words.hanging hint=words.hanging_hint of=hanging topic=Topic::Hanging desk=desk />
-            <Answer label=words.surge hint=words.surge_hint of=surge topic=Topic::Surge desk=desk />
         </Fold>
     }
 }
@@ -165,7 +165,7 @@ pub fn Below(
 }
 
 /// The answers of the page, for the papers.
-pub const ANSWERS: [Told; 13] = [
+pub const ANSWERS: [Told; 14] = [
     (|words| words.flow.shaft, shaft),
     (|words| words.flow.pump_speed, speed),
     (|words| words.flow.lowest_speed, lowest),
@@ -173,6 +173,7 @@ pub const ANSWERS: [Told; 13] = [
     (|words| words.flow.most_flow, most_flow),
     (|words| words.flow.dead_head, dead_head),
     (|words| words.flow.relief, relief),
+    (|words| words.flow.on_pipe, on_pipe),
     (|words| words.flow.load, load),
     (|words| words.flow.running_230, |answer, _| running(answer, Way::V240)),
     (|words| words.flow.running_460, |answer, _| running(answer, Way::V480)),
@@ -204,6 +205,10 @@ fn most_flow(answer: &Evaluation, system: UnitSystem) -> Option<Shown> {
 
 fn dead_head(answer: &Evaluation, system: UnitSystem) -> Option<Shown> {
     answer.water.dead_head.map(|dead| locale::pressure(dead.gauge, system))
+}
+
+fn on_pipe(answer: &Evaluation, system: UnitSystem) -> Option<Shown> {
+    answer.water.dead_head?.on_pipe.map(|held| locale::pressure(held, system))
 }
 
 fn relief(answer: &Evaluation, system: UnitSystem) -> Option<Shown> {
@@ -246,10 +251,6 @@ fn widest_sleeve(answer: &Evaluation, system: UnitSystem) -> Option<Shown> {
 
 fn hanging(answer: &Evaluation, system: UnitSystem) -> Option<Shown> {
     answer.water.hanging.map(|hanging| locale::weight(hanging.total(), system))
-}
-
-fn surge(answer: &Evaluation, system: UnitSystem) -> Option<Shown> {
-    answer.water.surge.map(|surge| locale::pressure(surge.rise, system))
 }
 
 fn npsh(answer: &Evaluation, system: UnitSystem) -> Option<Shown> {

@@ -48,6 +48,10 @@ pub fn said(answer: &Evaluation, system: UnitSystem) -> Said {
     else {
         return Said::Missing(answer.water.waits_for.clone());
     };
+    // Without the pump's figure nobody knows whether a suction serves.
+    if answer.water.suction.is_some() && !answer.inputs.entered.is_typed(Field::NpshRequired) {
+        return Said::Missing(vec![Field::NpshRequired]);
+    }
     let asked = flow(demand.flow.value, system).text();
     let words = &words().flow;
     let curve = answer.water.pump.as_ref().is_some_and(|pump| pump.curve.is_some() && pump.duty.is_ok());

@@ -30,7 +30,7 @@ fn about(finding: &Finding) -> Told {
         }
         Finding::BeyondUsual { field, usual } => vec![("field", json!(field.path())), ("usual", json!(usual))],
         Finding::DemandNotMet { by, .. } => vec![("by", json!(by))],
-        Finding::PipeFast { part, .. } => vec![("part", json!(part))],
+        Finding::PipeFast { part, .. } | Finding::PipeOverRating { part, .. } => vec![("part", json!(part))],
         Finding::CurveOdd { warning } => vec![("why", json!(odd(warning)))],
         _ => Vec::new(),
     }
@@ -57,6 +57,10 @@ fn numbers(finding: &Finding) -> Told {
         Finding::LevelBelowBottom { level, bottom } => pair(feet(level), feet(bottom)),
         Finding::DemandNotMet { asked, gives, .. } => pair(gpm(asked), gpm(gives)),
         Finding::PumpBeyondCurve { most } => vec![("limit", gpm(most))],
+        Finding::DayAverage { flow } => vec![("actual", gpm(flow))],
+        Finding::CoolsAbove { least_flow } => vec![("limit", gpm(least_flow))],
+        Finding::PipeOverRating { pressure, rating, .. } => pair(psi(pressure), psi(rating)),
+        Finding::MotorDoesNotFit { inner, outer } => pair(feet(inner), feet(outer)),
         Finding::FarFromBest { share } => vec![("actual", figure(100.0 * share, Unit::Percent))],
         Finding::NpshShort { available, required } => pair(feet(available), feet(required)),
         Finding::DeadheadOverRating { gauge, rating } => pair(psi(gauge), psi(rating)),

@@ -3,16 +3,12 @@
 
 use super::Water;
 use crate::job::{Entered, Field};
-use crate::quantity::{feet, inches};
+use crate::quantity::feet;
 
 /// Whether an answer is missing without a reason that is told elsewhere. `told` where another finding says why the pump
 /// can't do what is asked.
 pub(super) fn beyond(entered: &Entered, water: &Water, told: bool) -> bool {
-    water.outside
-        || no_duty(entered, water, told)
-        || no_dead_head(entered, water)
-        || no_cooling(entered, water)
-        || no_tank(entered, water)
+    water.outside || no_duty(entered, water, told) || no_dead_head(entered, water) || no_tank(entered, water)
 }
 
 fn usable(entered: &Entered, fields: &[Field]) -> bool {
@@ -29,15 +25,6 @@ fn no_duty(entered: &Entered, water: &Water, told: bool) -> bool {
 fn no_dead_head(entered: &Entered, water: &Water) -> bool {
     let shut_off = water.pump.as_ref().and_then(|pump| pump.shut_off);
     shut_off.is_some() && usable(entered, &[Field::PressureRating]) && water.dead_head.is_none()
-}
-
-/// A motor that is no narrower than what it hangs in.
-fn no_cooling(entered: &Entered, water: &Water) -> bool {
-    let outer = entered.get(Field::SleeveInside, inches).or(entered.get(Field::CasingInside, inches));
-    entered.get(Field::MotorDiameter, inches).zip(outer).is_some()
-        && usable(entered, &[Field::SleeveInside, Field::LeastFlow])
-        && water.demand.is_some()
-        && water.cooling.is_none()
 }
 
 /// More air than at cut-in, or a cut-in above the cut-out.

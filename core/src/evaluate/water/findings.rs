@@ -2,14 +2,15 @@
 
 use super::beyond::beyond;
 use super::pump::{NoDuty, Pumping};
-use super::{Water, service_factor};
+use super::safety::suction;
+use super::{Water, counted_service_factor};
 use crate::finding::{Finding, Supplier};
-use crate::job::{Field, Inputs, Job, Known, Way};
+use crate::job::{Control, DemandBy, Field, Inputs, Job, Part, Way};
 use crate::pump::curve::PumpCurve;
-use crate::pump::motor::{MotorKind, running_current};
+use crate::pump::motor::running_current;
 use crate::pump::operating_point::NoOperatingPoint;
-use crate::quantity::{Length, Power, VolumeRate, feet, gpm, hertz, volts};
-use crate::water::level::{off_bottom, short_of, submergence};
+use crate::quantity::{Length, Power, VolumeRate, feet, gpm, hertz, inches, volts};
+use crate::water::level::{off_bottom, pumping_level, short_of, submergence};
 use crate::water::line::usual_speed;
 
 /// Least distance from the pump to the well's bottom, feet: common practice, for sand and sludge.
@@ -20,6 +21,8 @@ const SLACK: f64 = 1e-9;
 pub(crate) const LEAST_BAND: f64 = 5.0;
 /// Flow over the flow of best efficiency that pumps are run at for long: common practice.
 const NEAR_BEST: (f64, f64) = (0.7, 1.2);
+/// Least gap between a motor and a sleeve, on both sides together, inches: common practice.
+const LEAST_GAP: f64 = 0.5;
 /// Share by which nameplate amperes may differ from those of power, efficiency and power factor: common practice.
 const NAMEPLATE_TOLERANCE: f64 = 0.10;
 
@@ -40,6 +43,10 @@ pub(crate) fn findings(job: &Job, inputs: &Inputs, water: &Water) -> Vec<Finding
         found.push(Finding::BeyondFormulas);
     }
     found.extend(npsh_short(inputs, water));
+    found.extend(day_average(job, water));
+    found.extend(does_not_fit(inputs));
+    found.extend(pipe_over_rating(water));
+    found.extend(cools_above(job, inputs, water));
     found.extend(
         water
             .dead_head
@@ -85,7 +92,7 @@ fn pump_gives(pump: &Pumping) -> Option<VolumeRate> {
 
 /// Little water above the pump, or none: while it runs, or at rest where the drawdown is not known.
 fn little_water(inputs: &Inputs, water: &Water, setting: Length) -> Option<Finding> {
-    let level = water.pumping_level.or(water.static_level)?;
+    let level = running_level(water).or(water.pumping_level).or(water.static_level)?;
     let minimum = inputs.entered.get(Field::MinimumSubmergence, feet)?;
     let submergence = submergence(setting, level);
     let short = submergence <= feet(0.0) || short_of(submergence, minimum, setting.max(level));
@@ -129,7 +136,8 @@ fn run_out(pump: &Pumping, curve: &PumpCurve) -> VolumeRate {
 }
 
 fn npsh_short(inputs: &Inputs, water: &Water) -> Option<Finding> {
-    let available = water.suction?.available();
+    let suction = running(water).and_then(|flow| suction(&inputs.entered, water.system.as_ref()?, flow));
+    let available = suction.or(water.suction)?.available();
     let margin = inputs.entered.get(Field::NpshMargin, feet)?;
     // Without the pump's figure there is no verdict, but water that boils in the suction needs none.
     let required = match inputs.entered.take(Field::NpshRequired, feet).ok()? {
@@ -147,8 +155,50 @@ fn cooling_low(water: &Water) -> Option<Finding> {
         speed: cooling.speed,
         advised: cooling.advised,
         least_flow: cooling.least_flow,
-        sleeve: cooling.widest_sleeve,
+        sleeve: Some(cooling.widest_sleeve).filter(|sleeve| *sleeve - cooling.motor >= inches(LEAST_GAP)),
     })
+}
+
+/// At full speed a pump draws all that the system lets through: what it draws where that is more than is asked for.
+fn running(water: &Water) -> Option<VolumeRate> {
+    let duty = water.pump.as_ref()?.duty.ok()?;
+    Some(duty.flow).filter(|flow| *flow > water.demand.map_or(gpm(0.0), |demand| demand.flow.value))
+}
+
+fn running_level(water: &Water) -> Option<Length> {
+    Some(pumping_level(water.static_level?, water.law?.drawdown(running(water)?).ok()?))
+}
+
+/// People and stock use a day's water in a few hours.
+fn day_average(job: &Job, water: &Water) -> Option<Finding> {
+    let flow = water.demand?.flow.value;
+    (job.choices.demand() == DemandBy::PeopleAndStock).then_some(Finding::DayAverage { flow })
+}
+
+/// The motor in its sleeve or casing, and the sleeve in the casing.
+fn does_not_fit(inputs: &Inputs) -> Option<Finding> {
+    let size = |field| inputs.entered.get(field, inches);
+    let [motor, sleeve, casing] = [Field::MotorDiameter, Field::SleeveInside, Field::CasingInside].map(size);
+    let pairs = [(motor, sleeve), (sleeve, casing), (motor, casing)];
+    let (inner, outer) =
+        pairs.into_iter().filter_map(|(inner, outer)| inner.zip(outer)).find(|(inner, outer)| inner >= outer)?;
+    Some(Finding::MotorDoesNotFit { inner, outer })
+}
+
+/// The drop pipe against a shut valve, where its series is rated.
+fn pipe_over_rating(water: &Water) -> Option<Finding> {
+    let pressure = water.dead_head?.on_pipe?;
+    let drop = water.system.as_ref()?.pipes.iter().find(|pipe| pipe.part == Part::Drop)?;
+    let rating = drop.size?.pressure_rating()?;
+    (pressure > rating * (1.0 + SLACK)).then_some(Finding::PipeOverRating { part: drop.part, pressure, rating })
+}
+
+/// A drive lets the flow fall to what is drawn, however little.
+fn cools_above(job: &Job, inputs: &Inputs, water: &Water) -> Option<Finding> {
+    let cooling = water.cooling?;
+    let unknown = !inputs.entered.is_typed(Field::LeastFlow) && job.choices.control() == Control::ConstantPressure;
+    let cooled = cooling.speed >= cooling.advised * (1.0 - SLACK);
+    (unknown && cooled).then_some(Finding::CoolsAbove { least_flow: cooling.least_flow })
 }
 
 /// The largest power at the shaft: anywhere on the curve at the highest frequency, or at the flow that is asked for.
@@ -161,14 +211,9 @@ pub(crate) fn largest_load(water: &Water) -> Option<Power> {
 fn overloaded(job: &Job, inputs: &Inputs, water: &Water) -> Option<Finding> {
     let rated = inputs.motor_power.as_ref().ok()?.value;
     let shaft = largest_load(water)?;
-    let kind = job.choices.motor_kind();
-    // A motor on the surface that a drive feeds has no service factor to spare.
-    let factor = match kind {
-        MotorKind::Submersible => service_factor(&inputs.entered, kind)?,
-        MotorKind::Surface => Known::assumed(1.0),
-    };
+    let factor = counted_service_factor(&inputs.entered, job.choices.motor_kind())?;
     let over = |limit: Power| shaft > limit * (1.0 + SLACK);
-    let beyond_service_factor = over(rated * factor.value);
+    let beyond_service_factor = over(rated * factor);
     over(rated).then_some(Finding::MotorOverloaded { shaft, rated, beyond_service_factor })
 }
 
@@ -180,7 +225,9 @@ fn narrow_band(job: &Job, pump: &Pumping) -> Option<Finding> {
 }
 
 fn fast_pipes(water: &Water) -> Vec<Finding> {
-    let (Some(system), Some(head)) = (&water.system, &water.head) else { return Vec::new() };
+    let Some(system) = &water.system else { return Vec::new() };
+    let full = running(water).and_then(|flow| system.head(flow).ok());
+    let Some(head) = full.as_ref().or(water.head.as_ref()) else { return Vec::new() };
     let fast = |(pipe, loss): (&super::Pipework, &crate::water::line::SectionLoss)| {
         let (velocity, usual) = (loss.darcy_weisbach.velocity, usual_speed(pipe.material));
         let counts = pipe.section.pipe.length > feet(0.0);
@@ -192,7 +239,9 @@ fn fast_pipes(water: &Water) -> Vec<Finding> {
 /// A nameplate that was typed, against power, efficiency and power factor.
 fn nameplate_disagrees(inputs: &Inputs, way: Way) -> Option<Finding> {
     let nameplate = inputs.motor_current[way as usize].as_ref().ok()?.nameplate?;
-    if !inputs.entered.is_typed(way.nameplate_field()) {
+    // Against assumed figures a plate is not judged.
+    let typed = |field| inputs.entered.is_typed(field);
+    if ![way.nameplate_field(), Field::MotorEfficiency, Field::MotorPowerFactor].into_iter().all(typed) {
         return None;
     }
     let (efficiency, power_factor) = (inputs.efficiency.as_ref().ok()?, inputs.power_factor.as_ref().ok()?);

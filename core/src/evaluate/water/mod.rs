@@ -73,6 +73,14 @@ pub struct Water {
 }
 
 impl Water {
+    /// The power that chooses the motor: at the shaft at the flow that is asked for, and so much that its service factor
+    /// bears the largest that the pump takes anywhere on its curve.
+    #[must_use]
+    pub fn motor_for(&self, service_factor: f64) -> Option<Power> {
+        let largest = findings::largest_load(self)? / service_factor;
+        Some(self.shaft()?.max(largest))
+    }
+
     /// The power at the shaft, where it is known.
     #[must_use]
     pub fn shaft(&self) -> Option<Power> {
@@ -144,6 +152,10 @@ fn in_the_line(water: &mut Water, job: &Job, entered: &Entered, flow: VolumeRate
     water.pump = pump::pumping(job, entered, curve, flow, system);
     if let Some(pump) = &water.pump {
         water.dead_head = safety::dead_head(entered, system, pump);
+        // At full speed the tank is filled with what the pump draws.
+        if let Ok(duty) = pump.duty {
+            water.tank = safety::tank(entered, job.choices.control(), Some(duty.flow));
+        }
     }
 }
 
@@ -197,7 +209,15 @@ fn of_series(inputs: &mut Inputs, job: &Job, part: Part) {
     inputs.follow(hazen_williams, Some(Entry::new(surface.hazen_williams(), Unit::One)));
 }
 
-/// Service factor that counts: a surface motor on a drive has none to spare, whatever its nameplate says.
+/// The service factor that a motor is chosen and judged by: a motor on the surface that a drive feeds has none to spare.
+pub(super) fn counted_service_factor(entered: &Entered, kind: MotorKind) -> Option<f64> {
+    match kind {
+        MotorKind::Submersible => service_factor(entered, kind).map(|known| known.value),
+        MotorKind::Surface => Some(1.0),
+    }
+}
+
+/// Service factor that stands in its field: a surface motor on a drive has none to spare, whatever its nameplate says.
 pub(super) fn service_factor(entered: &Entered, kind: MotorKind) -> Option<crate::job::Known<f64>> {
     let usual = match kind {
         MotorKind::Submersible => 1.15,

@@ -235,8 +235,8 @@ impl At<'_> {
     /// Head against a shut valve at the highest frequency: of the curve, or entered.
     fn shut_off(&self, entered: &Entered) -> Option<Known<Length>> {
         let ratio = self.ratio().ok()?;
-        let rated = match self.curve {
-            Some(curve) => Known { value: curve.shut_off_head()?, origin: Origin::WorkedOut },
+        let rated = match self.curve.and_then(PumpCurve::shut_off_head) {
+            Some(value) => Known { value, origin: Origin::WorkedOut },
             None => entered.take(Field::ShutOffHead, feet).ok().flatten()?,
         };
         crate::pump::affinity::head_at(rated.value, ratio).ok().map(|value| Known { value, origin: rated.origin })

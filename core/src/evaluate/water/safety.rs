@@ -10,7 +10,7 @@ use crate::quantity::{
     meters, pounds, psi,
 };
 use crate::water::cooling::{advised_speed, cooling_speed, least_flow, widest_sleeve};
-use crate::water::dead_head::{dead_head_at_gauge, dead_head_at_pump, needs_relief, relief_head};
+use crate::water::dead_head::{dead_head_at_gauge, dead_head_at_pump, dead_head_on_pipe, needs_relief, relief_head};
 use crate::water::friction::mean_velocity;
 use crate::water::head::{SuctionHead, suction_head};
 use crate::water::properties::barometric_pressure;
@@ -27,6 +27,8 @@ pub struct DeadHead {
     pub gauge: Pressure,
     /// Pressure in the pipe just above a pump in a well.
     pub pump: Option<Pressure>,
+    /// Most that the drop pipe holds back.
+    pub on_pipe: Option<Pressure>,
     /// The least rating at the gauge.
     pub rating: Known<Pressure>,
     /// Whether the pump alone can burst what is rated so.
@@ -96,13 +98,14 @@ pub(super) fn dead_head(entered: &Entered, system: &System, pumping: &Pumping) -
         }
         Lift::Open(_) => None,
     };
+    let on_pipe = pump.and_then(|_| dead_head_on_pipe(shut_off.value, density).ok());
     let rating = entered.take(Field::PressureRating, psi).ok()??;
     let relief = pumping.curve.as_ref().and_then(|curve| {
         let head = relief_head(level, system.rise, rating.value, density).ok()?;
         let ratio = speed_ratio(pumping.band.1, pumping.curve_frequency).ok()?;
         operating_point(curve, ratio, |_| Ok(head)).ok().map(|point| point.flow)
     });
-    Some(DeadHead { shut_off, gauge, pump, rating, over: needs_relief(gauge, rating.value), relief })
+    Some(DeadHead { shut_off, gauge, pump, on_pipe, rating, over: needs_relief(gauge, rating.value), relief })
 }
 
 pub(super) fn cooling(entered: &Entered, flow: VolumeRate) -> Option<Cooling> {
