@@ -5,6 +5,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 mod curve;
+mod fits;
 mod motor;
 mod pump;
 mod told;

@@ -142,7 +142,9 @@ proptest! {
         prop_assert_eq!(blamed, sorted, "each field once, in the order of the page");
         for error in &answer.errors {
             let accepted = error.accepted();
-            prop_assert_eq!(accepted, error.field().spec().accepted);
+            // A figure that may not pass another has a narrower range.
+            let spec = error.field().spec().accepted;
+            prop_assert!(accepted.min == spec.min && accepted.max <= spec.max && accepted.unit == spec.unit);
             prop_assert!(accepted.min.is_finite() && accepted.max.is_finite());
             prop_assert!(error.field().counts(&job), "{:?} does not count", error);
         }

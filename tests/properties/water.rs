@@ -51,6 +51,11 @@ proptest! {
         // A motor on the surface lifts from no well.
         let [rest, fall, well, least] = if job.kind == MotorKind::Surface { [None; 4] } else { job.levels };
         let fall = match job.water.drawdown {
+            // A pump at full speed draws what the line lets through: the drawdown grows in proportion.
+            DrawdownBy::Measured if answer.water.running.is_some() => {
+                let share = answer.water.running.unwrap() / answer.water.demand.unwrap().flow.value;
+                fall.map(|fall| fall * share.value)
+            }
             // A flow too small for any formula has no drawdown.
             DrawdownBy::Measured if !answer.findings.contains(&Finding::BeyondFormulas) => fall,
             // Worked out from the flow: the law of the drawdown is tried elsewhere.

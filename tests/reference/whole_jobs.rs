@@ -143,7 +143,7 @@ fn the_cooling_of_the_well_s_motor() {
     });
     let (sleeve, flow) = told.unwrap();
     prints(in_gpm(flow), 1, "13.9");
-    least.set(Field::SleeveInside, Some(Entry::new(in_inches(sleeve), Unit::Inch)));
+    least.set(Field::SleeveInside, Some(Entry::new(in_inches(sleeve.unwrap()), Unit::Inch)));
     prints(in_feet_per_second(evaluate(&least).water.cooling.unwrap().speed), 6, "0.250000");
 }
 
@@ -192,7 +192,7 @@ fn the_surge_and_the_weight_of_the_well_s_string() {
 fn what_is_found_about_the_well() {
     use Severity::{Note, Stop};
     let grew = ("GROUND_WIRE_GREW", Note);
-    let expected = vec![("DEADHEAD_OVER_RATING", Stop), grew];
+    let expected = vec![("DEADHEAD_OVER_RATING", Stop), ("COOLS_ABOVE", Note), grew];
     let answer = evaluated(HOUSE);
     assert_eq!(found(&answer), expected);
     let unusual: Vec<_> = answer.findings.iter().filter(|one| matches!(one, Finding::BeyondUsual { .. })).collect();

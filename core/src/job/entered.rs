@@ -72,6 +72,7 @@ impl Entered {
     /// A figure that may not pass another of the same unit: beyond it, it is outside a range that ends there.
     fn in_order(&mut self, lesser: Field, greater: Field) {
         if let (Ok(Some(low)), Ok(Some(high))) = (&self.figures[lesser as usize], &self.figures[greater as usize])
+            && low.origin == Origin::Typed
             && low.value > high.value
         {
             let accepted = Range { max: high.value, ..lesser.spec().accepted };

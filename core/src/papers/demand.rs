@@ -6,7 +6,7 @@ use super::name::Name;
 use super::sheet::{Sheet, flow};
 use super::working::Working;
 use crate::evaluate::{Evaluation, USERS};
-use crate::job::{Field, Inputs, Known};
+use crate::job::{Field, Inputs, Known, Origin};
 use crate::quantity::{Unit, VolumeRate, in_gallons, in_inches, inches};
 use crate::standards::water_use::User;
 
@@ -22,6 +22,10 @@ const REACHES: Symbol = Symbol::of("η", "a");
 /// Puts the flow that is asked for in.
 pub(super) fn asked(evaluation: &Evaluation, sheet: &mut Sheet) -> Option<Known<VolumeRate>> {
     let asked = evaluation.water.demand?.flow;
+    if let Some(running) = evaluation.water.running {
+        sheet.put(FLOW, Name::PumpFlow, flow(running), Origin::WorkedOut);
+        return Some(Known::worked_out(running));
+    }
     sheet.put(FLOW, Name::Flow, flow(asked.value), asked.origin);
     Some(asked)
 }

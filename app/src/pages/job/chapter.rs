@@ -133,7 +133,8 @@ fn water_says(answer: &Evaluation, system: UnitSystem) -> Option<String> {
     let water = &answer.water;
     match (water.demand, &water.head) {
         (Some(demand), Some(head)) => {
-            let [flow, head] = [locale::flow(demand.flow.value, system), locale::head(head.total(), system)];
+            let flow = locale::flow(water.running.unwrap_or(demand.flow.value), system);
+            let head = locale::head(head.total(), system);
             Some(format!("{}, {}", flow.text(), head.text()))
         }
         _ => answer.inputs.pump_setting.as_ref().ok().map(|depth| locale::depth(depth.value, system).text()),

@@ -101,7 +101,10 @@ impl Chart {
         let water = &answer.water;
         let Some(system) = &water.system else { return Self::default() };
         let pump = water.pump.as_ref();
-        let wanted = water.demand.map(|demand| demand.flow.value).zip(water.head.as_ref().map(|head| head.total()));
+        let wanted = water.demand.and_then(|demand| {
+            let head = water.system.as_ref()?.head(demand.flow.value).ok()?;
+            Some((demand.flow.value, head.total()))
+        });
         let duty = pump.and_then(|pump| pump.duty.ok()).map(|duty| (duty.flow, duty.head));
         let short = |spot: &Spot| duty.is_none_or(|duty| duty.0 < spot.0 * (1.0 - SAME_FLOW));
         let asked = wanted.filter(short).map(|spot| Asked { spot, missed: pump.is_some() });

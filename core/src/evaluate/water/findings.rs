@@ -2,7 +2,6 @@
 
 use super::beyond::beyond;
 use super::pump::{NoDuty, Pumping};
-use super::safety::suction;
 use super::{Water, counted_service_factor};
 use crate::finding::{Finding, Supplier};
 use crate::job::{Control, DemandBy, Field, Inputs, Job, Part, Way};
@@ -10,7 +9,7 @@ use crate::pump::curve::PumpCurve;
 use crate::pump::motor::running_current;
 use crate::pump::operating_point::NoOperatingPoint;
 use crate::quantity::{Length, Power, VolumeRate, feet, gpm, hertz, inches, volts};
-use crate::water::level::{off_bottom, pumping_level, short_of, submergence};
+use crate::water::level::{off_bottom, short_of, submergence};
 use crate::water::line::usual_speed;
 
 /// Least distance from the pump to the well's bottom, feet: common practice, for sand and sludge.
@@ -23,6 +22,8 @@ pub(crate) const LEAST_BAND: f64 = 5.0;
 const NEAR_BEST: (f64, f64) = (0.7, 1.2);
 /// Least gap between a motor and a sleeve, on both sides together, inches: common practice.
 const LEAST_GAP: f64 = 0.5;
+/// Least of what is around a motor over its width, as [`annulus`](crate::water::cooling::annulus) takes it.
+const LEAST_ROOM: f64 = 1.0 + 1e-6;
 /// Share by which nameplate amperes may differ from those of power, efficiency and power factor: common practice.
 const NAMEPLATE_TOLERANCE: f64 = 0.10;
 
@@ -92,7 +93,7 @@ fn pump_gives(pump: &Pumping) -> Option<VolumeRate> {
 
 /// Little water above the pump, or none: while it runs, or at rest where the drawdown is not known.
 fn little_water(inputs: &Inputs, water: &Water, setting: Length) -> Option<Finding> {
-    let level = running_level(water).or(water.pumping_level).or(water.static_level)?;
+    let level = water.pumping_level.or(water.static_level)?;
     let minimum = inputs.entered.get(Field::MinimumSubmergence, feet)?;
     let submergence = submergence(setting, level);
     let short = submergence <= feet(0.0) || short_of(submergence, minimum, setting.max(level));
@@ -136,8 +137,7 @@ fn run_out(pump: &Pumping, curve: &PumpCurve) -> VolumeRate {
 }
 
 fn npsh_short(inputs: &Inputs, water: &Water) -> Option<Finding> {
-    let suction = running(water).and_then(|flow| suction(&inputs.entered, water.system.as_ref()?, flow));
-    let available = suction.or(water.suction)?.available();
+    let available = water.suction?.available();
     let margin = inputs.entered.get(Field::NpshMargin, feet)?;
     // Without the pump's figure there is no verdict, but water that boils in the suction needs none.
     let required = match inputs.entered.take(Field::NpshRequired, feet).ok()? {
@@ -159,16 +159,6 @@ fn cooling_low(water: &Water) -> Option<Finding> {
     })
 }
 
-/// At full speed a pump draws all that the system lets through: what it draws where that is more than is asked for.
-fn running(water: &Water) -> Option<VolumeRate> {
-    let duty = water.pump.as_ref()?.duty.ok()?;
-    Some(duty.flow).filter(|flow| *flow > water.demand.map_or(gpm(0.0), |demand| demand.flow.value))
-}
-
-fn running_level(water: &Water) -> Option<Length> {
-    Some(pumping_level(water.static_level?, water.law?.drawdown(running(water)?).ok()?))
-}
-
 /// People and stock use a day's water in a few hours.
 fn day_average(job: &Job, water: &Water) -> Option<Finding> {
     let flow = water.demand?.flow.value;
@@ -180,8 +170,10 @@ fn does_not_fit(inputs: &Inputs) -> Option<Finding> {
     let size = |field| inputs.entered.get(field, inches);
     let [motor, sleeve, casing] = [Field::MotorDiameter, Field::SleeveInside, Field::CasingInside].map(size);
     let pairs = [(motor, sleeve), (sleeve, casing), (motor, casing)];
-    let (inner, outer) =
-        pairs.into_iter().filter_map(|(inner, outer)| inner.zip(outer)).find(|(inner, outer)| inner >= outer)?;
+    let (inner, outer) = pairs
+        .into_iter()
+        .filter_map(|(inner, outer)| inner.zip(outer))
+        .find(|(inner, outer)| *outer < *inner * LEAST_ROOM)?;
     Some(Finding::MotorDoesNotFit { inner, outer })
 }
 
@@ -225,9 +217,7 @@ fn narrow_band(job: &Job, pump: &Pumping) -> Option<Finding> {
 }
 
 fn fast_pipes(water: &Water) -> Vec<Finding> {
-    let Some(system) = &water.system else { return Vec::new() };
-    let full = running(water).and_then(|flow| system.head(flow).ok());
-    let Some(head) = full.as_ref().or(water.head.as_ref()) else { return Vec::new() };
+    let (Some(system), Some(head)) = (&water.system, &water.head) else { return Vec::new() };
     let fast = |(pipe, loss): (&super::Pipework, &crate::water::line::SectionLoss)| {
         let (velocity, usual) = (loss.darcy_weisbach.velocity, usual_speed(pipe.material));
         let counts = pipe.section.pipe.length > feet(0.0);

@@ -32,7 +32,7 @@ use crate::water::string::HangingLoad;
 pub struct Water {
     /// Water with the pump at rest.
     pub static_level: Option<Length>,
-    /// How far it falls at the flow that is asked for.
+    /// How far it falls at the flow that is asked for, or at which a switched pump runs.
     pub drawdown: Option<Length>,
     /// Water while the pump runs.
     pub pumping_level: Option<Length>,
@@ -46,9 +46,12 @@ pub struct Water {
     pub well_gives: Option<VolumeRate>,
     /// What is asked for.
     pub demand: Option<Demand>,
+    /// The flow of a pump that is switched on and off, where it is not what is asked for: levels, head, suction, surge,
+    /// cooling and tank are told at it.
+    pub running: Option<VolumeRate>,
     /// What a pump works against at any flow.
     pub system: Option<System>,
-    /// The head at the flow that is asked for.
+    /// The head at the flow that is asked for, or at which a switched pump runs.
     pub head: Option<TotalHead>,
     /// What is asked for, or its head, lies beyond what the formulas hold for.
     pub outside: bool,
@@ -152,11 +155,28 @@ fn in_the_line(water: &mut Water, job: &Job, entered: &Entered, flow: VolumeRate
     water.pump = pump::pumping(job, entered, curve, flow, system);
     if let Some(pump) = &water.pump {
         water.dead_head = safety::dead_head(entered, system, pump);
-        // At full speed the tank is filled with what the pump draws.
-        if let Ok(duty) = pump.duty {
-            water.tank = safety::tank(entered, job.choices.control(), Some(duty.flow));
-        }
     }
+    let duty = water.pump.as_ref().and_then(|pump| pump.duty.ok());
+    if let Some(duty) = duty.filter(|duty| duty.flow != flow) {
+        at_full_speed(water, job, entered, duty.flow, system);
+    }
+}
+
+/// A pump that is switched runs at what the line lets through, whatever is asked for: everything is told at that flow.
+fn at_full_speed(water: &mut Water, job: &Job, entered: &Entered, flow: VolumeRate, system: &System) {
+    let Ok(head) = system.head(flow) else {
+        water.outside = true;
+        return;
+    };
+    let levels = levels(entered, water.law, Some(flow));
+    (water.drawdown, water.pumping_level) = (levels.drawdown, levels.pumping_level);
+    water.submergence = levels.submergence;
+    water.head = Some(head);
+    water.running = Some(flow);
+    water.suction = safety::suction(entered, system, flow);
+    water.surge = safety::surge(system, flow);
+    water.cooling = safety::cooling(entered, flow);
+    water.tank = safety::tank(entered, job.choices.control(), Some(flow));
 }
 
 /// Figures without which there is no head, and which were not entered.
