@@ -16,6 +16,8 @@ const HANDLE: (f64, f64) = (21.0, 27.0);
 const FAR: u32 = 14;
 const NEAR: u32 = 6;
 const NEAREST: u32 = 3;
+/// The name of the system gets a leader only this far from its curve.
+const SYSTEM_LEADER: f64 = 30.0;
 
 /// The words, and the leaders to what they name.
 #[derive(Debug, Clone, PartialEq)]
@@ -219,6 +221,10 @@ fn name_where_free(writer: &mut Writer, curve: &Curve) -> bool {
 /// The system's name along its curve; it never gives way.
 fn name_system(writer: &mut Writer, chart: &Chart) {
     let trace = clipped(&chart.system, writer.map);
+    // While the setpoint is held, the curve may have left the picture.
+    if trace.len() < 2 {
+        return;
+    }
     let (name, hand) = (words().charts.system_curve, Hand { bold: true, ..Hand::SMALL });
     let half = 0.58 * writer.view.lettering.small;
     let along = [0.8, 0.65, 0.5, 0.9, 0.35, 0.25, 0.15, 1.0];
@@ -245,7 +251,10 @@ fn name_system(writer: &mut Writer, chart: &Chart) {
         let under = trace.windows(2).map(at).find(|[from, to]| (from.x..=to.x).contains(&middle));
         if let Some([from, to]) = under {
             let share = (middle - from.x) / (to.x - from.x).max(1e-9);
-            writer.lead(Point::new(middle, from.y + (to.y - from.y) * share), &rect);
+            let on = Point::new(middle, from.y + (to.y - from.y) * share);
+            if (rect.top - on.y).max(on.y - rect.bottom) > SYSTEM_LEADER {
+                writer.lead(on, &rect);
+            }
         }
     }
 }
