@@ -56,6 +56,22 @@ pub(super) fn cooling(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Worki
     Some(Working { limit, ..sheet.done(result, &["practice"]) })
 }
 
+const SLEEVE: Symbol = Symbol::of("D", "s");
+
+pub(super) fn widest_sleeve(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Working> {
+    let cooling = evaluation.water.cooling?;
+    put_flow(evaluation, cooling, &mut sheet)?;
+    sheet.put(ADVISED, Name::AdvisedSpeed, speed(cooling.advised), Origin::Assumed);
+    sheet.take(&evaluation.inputs, MOTOR, Name::MotorDiameter, Field::MotorDiameter)?;
+    let (diameters, flows, pi) = (sheet.unit(Conversion::Diameter), sheet.unit(Conversion::Flow), sheet.pi());
+    let square = |symbol: Symbol| Math::Power(formula![symbol], 2.0);
+    let over = formula![4.0, "·", square(diameters), "·", PAST];
+    let ring = Math::Fraction(over, formula![pi, "·", flows, "·", ADVISED]);
+    let formula = vec![Math::Root(formula![square(MOTOR), "+", ring])];
+    let result = sheet.step(SLEEVE, formula, diameter(cooling.widest_sleeve));
+    Some(sheet.done(result, &["practice"]))
+}
+
 pub(super) fn least_flow(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Working> {
     let cooling = evaluation.water.cooling?;
     sheet.put(ADVISED, Name::AdvisedSpeed, speed(cooling.advised), Origin::Assumed);

@@ -48,6 +48,17 @@ pub(super) fn demand(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Workin
     Some(Working { more: vec![more], ..sheet.done(result, &[]) })
 }
 
+pub(super) fn weekly(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Working> {
+    let (demand, inputs) = (evaluation.water.demand?, &evaluation.inputs);
+    let weekly = demand.weekly?;
+    sheet.put(FLOW, Name::Flow, flow(demand.flow.value), demand.flow.origin);
+    sheet.take(inputs, HOURS, Name::PumpingHours, Field::PumpingHours)?;
+    let hour = sheet.unit(Conversion::Hour);
+    let formula = formula![7.0, "·", FLOW, "·", HOURS, "·", hour];
+    let result = sheet.step(WEEKLY, formula, (in_gallons(weekly), Unit::Gallon));
+    Some(sheet.done(result, &[]))
+}
+
 /// Land times depth, the depth grown by what does not reach the roots where it is told net.
 fn on_land(inputs: &Inputs, sheet: &mut Sheet) -> Option<Vec<Math>> {
     let depth = inputs.entered.get(Field::WaterDepth, inches)?;

@@ -6,6 +6,7 @@ mod cooling;
 mod cost;
 mod demand;
 mod fall;
+mod full_speed;
 mod head;
 mod lead;
 mod level;

@@ -226,6 +226,10 @@ pub enum Name {
     PumpHead,
     /// Efficiency of the pump.
     PumpEfficiency,
+    /// Flow of best efficiency on the pump's curve.
+    BestFlow,
+    /// Head that the line takes at the flow that was found.
+    LineHead,
     /// Flow on the pump's curve at its own frequency.
     CurveFlow,
     /// Head of the curve there.

@@ -10,19 +10,20 @@ use super::working::{Limit, LimitKind, Working, found};
 use crate::evaluate::{Duty, Evaluation, LEAST_BAND, NoDuty, Pumping};
 use crate::finding::{Finding, Supplier};
 use crate::job::{Field, Origin};
+use crate::pump::curve::PumpCurve;
 use crate::pump::power::trade_shaft_power;
 use crate::quantity::{Frequency, Length, Unit, VolumeRate, feet, hertz, in_hertz};
 
-const FLOW: Symbol = Symbol::plain("Q");
-const ON_CURVE: Symbol = Symbol::plain("q");
-const CURVE_HEAD: Symbol = Symbol::of("h", "c");
+pub(super) const FLOW: Symbol = Symbol::plain("Q");
+pub(super) const ON_CURVE: Symbol = Symbol::plain("q");
+pub(super) const CURVE_HEAD: Symbol = Symbol::of("h", "c");
 const SIMILAR: Symbol = Symbol::of("h", "q");
 pub(super) const SHUT_OFF: Symbol = Symbol::of("H", "0");
 const RATED_SHUT_OFF: Symbol = Symbol::of("H", "c");
-const RATIO: Symbol = Symbol::plain("r");
+pub(super) const RATIO: Symbol = Symbol::plain("r");
 const FREQUENCY: Symbol = Symbol::plain("f");
-const OF_CURVE: Symbol = Symbol::of("f", "c");
-const MOST: Symbol = Symbol::of("f", "max");
+pub(super) const OF_CURVE: Symbol = Symbol::of("f", "c");
+pub(super) const MOST: Symbol = Symbol::of("f", "max");
 const LEAST: Symbol = Symbol::of("f", "min");
 const LOWEST: Symbol = Symbol::of("f", "l");
 const USEFUL: Symbol = Symbol::of("f", "u");
@@ -122,10 +123,8 @@ pub(super) fn shut_off(evaluation: &Evaluation, sheet: &mut Sheet) -> Option<()>
         sheet.put(SHUT_OFF, Name::ShutOffHead, length(known.value), known.origin);
         return Some(());
     }
-    let rated = match &pump.curve {
-        Some(curve) => curve.shut_off_head()?,
-        None => inputs.entered.get(Field::ShutOffHead, feet)?,
-    };
+    let of_curve = pump.curve.as_ref().and_then(PumpCurve::shut_off_head);
+    let rated = of_curve.or_else(|| inputs.entered.get(Field::ShutOffHead, feet))?;
     sheet.put(RATED_SHUT_OFF, Name::RatedShutOffHead, length(rated), known.origin);
     sheet.take(inputs, OF_CURVE, Name::CurveFrequency, Field::CurveFrequency)?;
     sheet.take(inputs, MOST, Name::MostFrequency, Field::MostFrequency)?;

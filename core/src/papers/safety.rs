@@ -21,7 +21,7 @@ use crate::water::surge::bulk_modulus;
 
 const AT_GAUGE: Symbol = Symbol::of("p", "d");
 const AT_PUMP: Symbol = Symbol::of("p", "dp");
-const RATING: Symbol = Symbol::of("p", "r");
+pub(super) const RATING: Symbol = Symbol::of("p", "r");
 
 /// The level of the water with the pump at rest, put in.
 pub(super) fn put_rest(evaluation: &Evaluation, sheet: &mut Sheet) -> Option<Symbol> {
@@ -67,6 +67,15 @@ pub(super) fn dead_head(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Wor
     let over = found(evaluation, |finding| matches!(finding, Finding::DeadheadOverRating { .. }));
     let limit = Some(Limit::unless(over, LimitKind::AtMost, result, rating));
     Some(Working { limit, ..sheet.done(result, &["pump-handbook", "nist-sp-811"]) })
+}
+
+const ON_PIPE: Symbol = Symbol::of("p", "c");
+
+pub(super) fn on_pipe(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Working> {
+    let held = evaluation.water.dead_head?.on_pipe?;
+    shut_off(evaluation, &mut sheet)?;
+    let result = pressure_of(evaluation, ON_PIPE, formula![SHUT_OFF], held, &mut sheet)?;
+    Some(sheet.done(result, &["pump-handbook", "nist-sp-811"]))
 }
 
 const BULK: Symbol = Symbol::of("K", "w");

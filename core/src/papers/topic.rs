@@ -58,6 +58,18 @@ pub enum Topic {
     PumpSpeed,
     /// Frequency at which it just holds the pressure.
     LowestSpeed,
+    /// Flow where pump and line meet at the highest frequency.
+    FullSpeed,
+    /// Flow as a share of the flow of best efficiency.
+    ShareOfBest,
+    /// Flow that a relief valve passes.
+    Relief,
+    /// What the drop pipe holds back against a shut valve.
+    OnPipe,
+    /// The widest sleeve that keeps the water past the motor fast enough.
+    WidestSleeve,
+    /// Most water of a week.
+    Weekly,
     /// The motor's load as a share of its rating.
     MotorLoad,
     /// What the motor draws at that load.

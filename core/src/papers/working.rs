@@ -4,7 +4,7 @@ use super::math::{Math, Measured, Symbol};
 use super::name::Name;
 use super::sheet::Sheet;
 use super::topic::Topic;
-use super::{cooling, cost, demand, fall, head, lead, level, motor, pipe, pump, safety, suction};
+use super::{cooling, cost, demand, fall, full_speed, head, lead, level, motor, pipe, pump, safety, suction};
 use crate::cable::reactance::Build;
 use crate::evaluate::Evaluation;
 use crate::finding::{Finding, Severity};
@@ -167,6 +167,12 @@ pub fn working(evaluation: &Evaluation, topic: Topic, system: UnitSystem) -> Opt
         Topic::DeadHead => safety::dead_head(evaluation, sheet),
         Topic::Cooling => cooling::cooling(evaluation, sheet),
         Topic::CoolingFlow => cooling::least_flow(evaluation, sheet),
+        Topic::WidestSleeve => cooling::widest_sleeve(evaluation, sheet),
+        Topic::FullSpeed => full_speed::full_speed(evaluation, sheet),
+        Topic::ShareOfBest => full_speed::share_of_best(evaluation, sheet),
+        Topic::Relief => full_speed::relief(evaluation, sheet),
+        Topic::OnPipe => safety::on_pipe(evaluation, sheet),
+        Topic::Weekly => demand::weekly(evaluation, sheet),
         Topic::Tank => safety::tank(evaluation, sheet),
         Topic::Surge => safety::surge(evaluation, sheet),
         Topic::Hanging => safety::hanging(evaluation, sheet),

@@ -5,7 +5,7 @@ use wellwright_core::job::{Part, Way};
 use wellwright_core::papers::Topic;
 use wellwright_core::quantity::{
     Entry, Length, Power, Pressure, Unit, VolumeRate, in_amperes, in_feet, in_feet_per_second, in_gallons, in_gpm,
-    in_hertz, in_horsepower, in_pounds, in_psi, in_volts,
+    in_hertz, in_horsepower, in_inches, in_pounds, in_psi, in_volts,
 };
 
 pub fn topics() -> Vec<Topic> {
@@ -31,6 +31,14 @@ pub fn of_the_water() -> Vec<Topic> {
     all.extend([Topic::TotalHead, Topic::PressureHead, Topic::VelocityHead, Topic::SuctionHead, Topic::DeadHead]);
     all.extend([Topic::Cooling, Topic::CoolingFlow, Topic::Tank, Topic::Surge, Topic::Hanging, Topic::ShaftPower]);
     all.extend([Topic::PumpSpeed, Topic::LowestSpeed, Topic::MotorLoad]);
+    all.extend([
+        Topic::FullSpeed,
+        Topic::ShareOfBest,
+        Topic::Relief,
+        Topic::OnPipe,
+        Topic::WidestSleeve,
+        Topic::Weekly,
+    ]);
     all.extend(Way::ALL.map(Topic::RunningCurrent));
     all
 }
@@ -100,6 +108,12 @@ fn own_of_the_water(answer: &Evaluation, topic: Topic) -> Option<Entry> {
             Entry::new(in_hertz(frequency), Unit::Hertz)
         }
         Topic::LowestSpeed => Entry::new(in_hertz(water.pump.as_ref()?.lowest?), Unit::Hertz),
+        Topic::FullSpeed => gpm(water.pump.as_ref()?.most?.ok()?.flow),
+        Topic::ShareOfBest => Entry::new(100.0 * water.pump.as_ref()?.share_of_best?, Unit::Percent),
+        Topic::Relief => gpm(water.dead_head?.relief?),
+        Topic::OnPipe => psi(water.dead_head?.on_pipe?),
+        Topic::WidestSleeve => Entry::new(in_inches(water.cooling?.widest_sleeve), Unit::Inch),
+        Topic::Weekly => Entry::new(in_gallons(water.demand?.weekly?), Unit::Gallon),
         Topic::MotorLoad => Entry::new(100.0 * motor?.share.of_rating, Unit::Percent),
         Topic::RunningCurrent(way) => Entry::new(in_amperes(motor?.running[way as usize]?), Unit::Ampere),
         _ => return None,

@@ -65,11 +65,11 @@ fn Curve(desk: Desk) -> impl IntoView {
             <CurveText desk=desk />
             <Figures fields=&WITHOUT_CURVE open=desk.open />
             <Answer label=words.shaft hint=words.shaft_hint of=shaft topic=Topic::ShaftPower desk=desk />
-            <Answer label=words.of_best hint=words.of_best_hint of=of_best desk=desk />
-            <Answer label=words.most_flow hint=words.most_flow_hint of=most_flow desk=desk />
+            <Answer label=words.of_best hint=words.of_best_hint of=of_best topic=Topic::ShareOfBest desk=desk />
+            <Answer label=words.most_flow hint=words.most_flow_hint of=most_flow topic=Topic::FullSpeed desk=desk />
             <Answer label=words.dead_head hint=words.dead_head_hint of=dead_head topic=Topic::DeadHead desk=desk />
-            <Answer label=words.relief hint=words.relief_hint of=relief desk=desk />
-            <Answer label=words.on_pipe hint=words.on_pipe_hint of=on_pipe desk=desk />
+            <Answer label=words.relief hint=words.relief_hint of=relief topic=Topic::Relief desk=desk />
+            <Answer label=words.on_pipe hint=words.on_pipe_hint of=on_pipe topic=Topic::OnPipe desk=desk />
         </Group>
     }
 }
@@ -124,7 +124,7 @@ fn InWell(desk: Desk) -> impl IntoView {
             <Figures fields=&COOLING open=open />
             <Answer label=words.past_motor hint=words.past_motor_hint of=past_motor topic=Topic::Cooling desk=desk />
             <Answer label=words.cooling_flow hint=words.cooling_flow_hint of=cooling_flow topic=Topic::CoolingFlow desk=desk />
-            <Answer label=words.widest_sleeve hint=words.widest_sleeve_hint of=widest_sleeve desk=desk />
+            <Answer label=words.widest_sleeve hint=words.widest_sleeve_hint of=widest_sleeve topic=Topic::WidestSleeve desk=desk />
         </Fold>
         <Fold title=words.string note=typed_note(&STRING, open) must=any_wrong(&STRING, open)>
             <Figures fields=&STRING open=open />

@@ -127,9 +127,9 @@ fn Asked(desk: Desk) -> impl IntoView {
                 />
             </Show>
             <Figures fields=&ASKED_MORE open=open />
-            <Answer label=words.daily of=daily desk=desk />
+            <Answer label=words.daily of=daily topic=Topic::Demand desk=desk />
             <Answer label=words.flow_worked_out hint=words.flow_hint of=worked_out_flow topic=Topic::Demand desk=desk />
-            <Answer label=words.weekly hint=words.weekly_hint of=weekly desk=desk />
+            <Answer label=words.weekly hint=words.weekly_hint of=weekly topic=Topic::Weekly desk=desk />
         </Group>
     }
 }
@@ -178,8 +178,8 @@ fn Tank(desk: Desk) -> impl IntoView {
         <Fold title=words.tank note=typed_note(&TANK, open) must=any_wrong(&TANK, open)>
             <Figures fields=&TANK open=open />
             <Answer label=words.tank_gives hint=words.tank_gives_hint of=tank_gives topic=Topic::Tank desk=desk />
-            <Answer label=words.run_time hint=words.run_time_hint of=run_time desk=desk />
-            <Answer label=words.starts hint=words.starts_hint of=starts desk=desk />
+            <Answer label=words.run_time hint=words.run_time_hint of=run_time topic=Topic::Tank desk=desk />
+            <Answer label=words.starts hint=words.starts_hint of=starts topic=Topic::Tank desk=desk />
         </Fold>
     }
 }
