@@ -13,7 +13,7 @@ use crate::job::{Field, Origin};
 use crate::quantity::{Unit, VolumeRate};
 use crate::water::head::pressure_head;
 
-const BEST: Symbol = Symbol::of("q", "b");
+const BEST: Symbol = Symbol::of("q", "e");
 const SHARE: Symbol = Symbol::of("x", "b");
 const TAKES: Symbol = Symbol::of("H", "s");
 
