@@ -20,6 +20,7 @@ const same = new Set([
   // Authors, and books by their titles.
   ...['darcy', 'weisbach', 'hazen', 'williams', 'colebrook', 'turbulent', 'flow', 'pipes', 'fritsch', 'carlson', 'monotone',
     'piecewise', 'cubic', 'interpolation', 'karassik', 'pump', 'handbook', 'moody', 'friction', 'factors', 'for', 'pipe',
+    'joukowsky', 'über', 'den', 'hydraulischen', 'stoß', 'wasserleitungsröhren', 'wylie', 'streeter', 'transients', 'systems',
     'munson', 'fundamentals', 'fluid', 'mechanics', 'table', 'hydraulic', 'tables'],
   // Functions and indices in formulas; `sin` is also Spanish for “without”.
   ...['sin', 'cos', 'max', 'min', 'log'],
