@@ -12,10 +12,11 @@ use wasm_bindgen::closure::Closure;
 #[must_use]
 pub fn pens(theme: Signal<Theme>, size: RwSignal<(f64, f64)>) -> RwSignal<Option<Ink>> {
     let ink = RwSignal::new(Ink::read());
+    // A frame may come after the picture is gone.
     let read = move || {
         let now = Ink::read();
-        if now.is_some() && ink.with_untracked(|before| *before != now) {
-            ink.set(now);
+        if now.is_some() && ink.try_with_untracked(|before| *before != now) == Some(true) {
+            let _ = ink.try_set(now);
         }
     };
     Effect::new(move |_| {
@@ -53,13 +54,13 @@ pub fn printing() -> RwSignal<bool> {
 /// Keeps the size of an element in a signal; while the page is printed, the size on paper.
 pub fn follow_size(room: NodeRef<Div>, size: RwSignal<(f64, f64)>, printing: RwSignal<bool>, paper: (f64, f64)) {
     let measure = move || {
-        if printing.get_untracked() {
+        if printing.try_get_untracked() != Some(false) {
             return;
         }
-        if let Some(room) = room.get_untracked() {
+        if let Some(Some(room)) = room.try_get_untracked() {
             let now = (f64::from(room.client_width()), f64::from(room.client_height()));
-            if now != size.get_untracked() {
-                size.set(now);
+            if size.try_get_untracked().is_some_and(|before| before != now) {
+                let _ = size.try_set(now);
             }
         }
     };

@@ -103,6 +103,10 @@ pub fn Target(
             slide.begin(&event);
         }
     };
+    // A target that is taken away while it is held is let go after its values are gone.
+    let release = move |_: PointerEvent| {
+        let _ = held.try_set(false);
+    };
     let key = move |event: KeyboardEvent| {
         if event.ctrl_key() || event.meta_key() || event.alt_key() {
             return;
@@ -126,9 +130,9 @@ pub fn Target(
             style:height=move || px(scale().bottom - scale().ground + 2.0 * HOLD)
             on:pointerdown=press
             on:pointermove=move |event| slide.follow(&event)
-            on:pointerup=move |_| held.set(false)
-            on:pointercancel=move |_| held.set(false)
-            on:lostpointercapture=move |_| held.set(false)
+            on:pointerup=release
+            on:pointercancel=release
+            on:lostpointercapture=release
         >
             <div
                 class="target"

@@ -127,6 +127,10 @@ pub fn Setpoint(
             on_pressure.run(entry);
         }
     };
+    // A handle that is taken away while it is held is let go after its values are gone.
+    let release = move |_: PointerEvent| {
+        let _ = held.try_set(false);
+    };
     let key = move |event: KeyboardEvent| {
         if event.ctrl_key() || event.meta_key() || event.alt_key() {
             return;
@@ -160,9 +164,9 @@ pub fn Setpoint(
             style:top=move || px(place(map.get()) - HALF)
             on:pointerdown=press
             on:pointermove=slide
-            on:pointerup=move |_| held.set(false)
-            on:pointercancel=move |_| held.set(false)
-            on:lostpointercapture=move |_| held.set(false)
+            on:pointerup=release
+            on:pointercancel=release
+            on:lostpointercapture=release
             on:keydown=key
         >
             <svg width="44" height="56" viewBox="-22 -28 44 56" aria-hidden="true">
