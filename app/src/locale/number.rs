@@ -31,8 +31,8 @@ pub fn grouped(value: f64, decimals: usize) -> String {
     out
 }
 
-/// A figure as it stands in a field: up to six significant digits, no trailing zeros, thousands marked off; very large
-/// and very small values in powers of ten.
+/// A figure as it stands in a field: up to six significant digits, no trailing zeros, thousands marked off; from 1e9
+/// up and below 1e-6 in powers of ten.
 #[must_use]
 pub fn figure(value: f64) -> String {
     figure_of(value, 6)
@@ -44,21 +44,28 @@ pub fn figure_of(value: f64, digits: i32) -> String {
     if !value.is_finite() {
         return String::new();
     }
+    let sign = language::decimals().sign();
     let size = value.abs();
-    if size != 0.0 && !(1e-4..1e9).contains(&size) {
-        let text = format!("{value:e}").replace('.', &language::decimals().sign().to_string());
-        return text.replace('-', "\u{2212}");
+    if size != 0.0 && !(1e-6..1e9).contains(&size) {
+        let places = usize::try_from(digits - 1).unwrap_or(0);
+        let text = format!("{value:.places$e}").replace('.', &sign.to_string()).replace('-', &MINUS.to_string());
+        return match text.split_once('e') {
+            Some((figure, power)) => format!("{}e{power}", without_last_zeros(figure, sign)),
+            None => text,
+        };
     }
     let magnitude = if size == 0.0 { 0 } else { size.log10().floor() as i32 };
     let decimals = usize::try_from(digits - 1 - magnitude).unwrap_or(0);
-    let text = grouped(value, decimals);
-    let sign = language::decimals().sign();
+    without_last_zeros(&grouped(value, decimals), sign)
+}
+
+fn without_last_zeros(text: &str, sign: char) -> String {
     match text.split_once(sign) {
         Some((whole, fraction)) => {
             let fraction = fraction.trim_end_matches('0');
             if fraction.is_empty() { whole.to_owned() } else { format!("{whole}{sign}{fraction}") }
         }
-        None => text,
+        None => text.to_owned(),
     }
 }
 
@@ -101,6 +108,9 @@ mod tests {
             (1e308, "1e308"),
             (-3.0, "\u{2212}3"),
             (1e-7, "1e\u{2212}7"),
+            (6.000_000_000_000_001e-5, "0.00006"), // the roughness of plastic pipe, in inches
+            (1.234_567_89e-8, "1.23457e\u{2212}8"),
+            (1.234_567_89e12, "1.23457e12"),
         ];
         for (value, text) in cases {
             assert_eq!(figure(value), text);
