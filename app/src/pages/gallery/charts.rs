@@ -1,10 +1,8 @@
 //! The head bar and the picture of the pump in the gallery, with invented wells.
 
 use crate::locale::words;
-use crate::pages::job::grids;
+use crate::pages::job::pump::{Below, Picture};
 use crate::parts::head_bar::{HeadBar, head_parts};
-use crate::parts::table::Table;
-use crate::pictures::PumpPicture;
 use crate::state::{App, Edit, Open, Sheet, app};
 use leptos::prelude::*;
 use wellwright_core::job::{DrawdownBy, Field, Job};
@@ -55,27 +53,10 @@ pub fn Charts() -> impl IntoView {
         </section>
         <section class="wide">
             <h2>{words.gallery.pump_picture}</h2>
-            {picture(app, usual)}
-            <Table
-                title=words.charts.pump
-                hint=Signal::derive(move || usual.answer.with(|answer| grids::curve_hint(answer, usual.system.get())))
-                grid=Memo::new(move |_| usual.answer.with(|answer| grids::curve(answer, usual.system.get())))
-            />
-            {picture(app, well(app, 36.0, 4.0, true))}
-            {picture(app, well(app, 25.0, 4.0, false))}
+            <Picture open=usual />
+            <Below open=usual />
+            <Picture open=well(app, 36.0, 4.0, true) />
+            <Picture open=well(app, 25.0, 4.0, false) />
         </section>
-    }
-}
-
-fn picture(app: App, open: Open) -> impl IntoView {
-    view! {
-        <PumpPicture
-            answer=open.answer
-            control=Signal::derive(move || open.sheet.with(|sheet| sheet.job.choices.control()))
-            system=open.system
-            theme=Signal::derive(move || app.settings.with(|settings| settings.theme))
-            on_grab=open.pause
-            on_pressure=Callback::new(move |entry| open.edit.run(Edit::Figure(Field::Pressure, Some(entry))))
-        />
     }
 }

@@ -9,13 +9,13 @@ mod cost;
 mod curve;
 mod figures;
 mod findings;
-pub mod grids;
+mod grids;
 mod headline;
 mod nudge;
 mod papers;
 mod pipe;
 mod power;
-mod pump;
+pub mod pump;
 mod startup;
 mod supply;
 mod water;
@@ -194,7 +194,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
     };
     let below = move || match here.get() {
         Page::Water => view! { <water::Below desk=desk /> }.into_any(),
-        Page::Pump => view! { <pump::Below desk=desk /> }.into_any(),
+        Page::Pump => view! { <pump::Below open=desk.open /> }.into_any(),
         Page::Power => view! { <power::Below desk=desk /> }.into_any(),
         Page::Cable => view! { <cable::Below desk=desk /> }.into_any(),
         Page::Cost => view! { <cost::Below desk=desk /> }.into_any(),
@@ -240,7 +240,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                 <Answers desk=desk id=id />
                 <div class="picture">
                     <Show when=move || at_pump.get() fallback=move || view! { <Living desk=desk type_depth=type_depth /> }>
-                        <pump::Picture desk=desk />
+                        <pump::Picture open=desk.open />
                     </Show>
                     <Findings open=open />
                 </div>

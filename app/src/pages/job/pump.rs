@@ -10,7 +10,7 @@ use crate::parts::group::{Fold, Group};
 use crate::parts::table::Table;
 use crate::pictures::PumpPicture;
 use crate::routes::Page;
-use crate::state::{Choice, Edit, app};
+use crate::state::{Choice, Edit, Open, app};
 use leptos::prelude::*;
 use wellwright_core::evaluate::{Cooling, Duty, Evaluation, Pumping};
 use wellwright_core::job::{Control, Field, Way};
@@ -136,10 +136,10 @@ fn InWell(desk: Desk) -> impl IntoView {
 /// The pump's curves with what the line takes, and the setpoint to drag.
 #[component]
 pub fn Picture(
-    /// What the pages share.
-    desk: Desk,
+    /// The job that it shows and changes.
+    open: Open,
 ) -> impl IntoView {
-    let (app, open) = (app(), desk.open);
+    let app = app();
     view! {
         <PumpPicture
             answer=open.answer
@@ -155,10 +155,9 @@ pub fn Picture(
 /// Points of the curve.
 #[component]
 pub fn Below(
-    /// What the pages share.
-    desk: Desk,
+    /// The job whose curve it lists.
+    open: Open,
 ) -> impl IntoView {
-    let open = desk.open;
     let points = Memo::new(move |_| open.answer.with(|answer| grids::curve(answer, open.system.get())));
     let hint = Signal::derive(move || open.answer.with(|answer| grids::curve_hint(answer, open.system.get())));
     view! { <Table title=words().charts.pump hint=hint grid=points /> }
