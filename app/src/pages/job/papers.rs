@@ -69,7 +69,13 @@ pub fn Papers(
             <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here />
             <Table title=tables.costs hint=Signal::stored(tables.costs_hint.to_owned()) grid=costs />
             <Table title=tables.figures grid=figures />
-            <CautionBoxes cautions=[&words.cautions.startup[..], &words.cautions.pump[..], &words.cautions.cable[..]].concat() />
+            <CautionBoxes cautions=[
+                &words.cautions.startup[..],
+                &words.cautions.water[..],
+                &words.cautions.pump[..],
+                &words.cautions.cable[..],
+            ]
+                .concat() />
             <h3>{tables.sources}</h3>
             <p class="note">{tables.code_edition}</p>
             <p class="note"><b>{tables.not_a_permit}</b></p>
