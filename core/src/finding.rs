@@ -1,8 +1,13 @@
 //! What is computed but unwise or unsafe: codes and quantities, no sentences.
 
+use crate::cable::filter::Remedy;
 use crate::job::{Field, Part, Way};
+use crate::power::volts::LEAST_SHARE;
 use crate::pump::curve::CurveWarning;
-use crate::quantity::{ElectricCurrent, Entry, Frequency, Length, Power, Pressure, Velocity, VolumeRate, feet};
+use crate::quantity::{
+    Celsius, ElectricCurrent, ElectricPotential, Entry, Frequency, Length, Power, Pressure, Velocity, VolumeRate, feet,
+};
+use crate::standards::enclosure::{Demand, EnclosureType};
 use serde::Serialize;
 
 /// How grave a finding is.
@@ -185,6 +190,173 @@ pub enum Finding {
         /// Amperes entered.
         nameplate: ElectricCurrent,
     },
+    /// The equipment is not made for the supply.
+    SupplyNotTaken {
+        /// The supply's volts.
+        supply: ElectricPotential,
+    },
+    /// No frame gives the current that the motor asks for.
+    DriveAmpsShort {
+        /// The most that a frame gives where it stands.
+        derated: ElectricCurrent,
+        /// What is required.
+        required: ElectricCurrent,
+    },
+    /// No frame that gives the current is made for a motor of this size.
+    DriveSizeShort {
+        /// The largest motor that one may carry.
+        most: Power,
+        /// The motor.
+        motor: Power,
+    },
+    /// Heat or altitude beyond what the equipment is rated for.
+    HeatOrAltitude {
+        /// Air around it.
+        ambient: Celsius,
+        /// Height above the sea.
+        altitude: Length,
+        /// What is left of its amperes; nothing where the maker has to say.
+        left: Option<f64>,
+    },
+    /// The enclosure does not keep out what the place brings.
+    EnclosureWrong {
+        /// Its type.
+        enclosure: EnclosureType,
+        /// What it does not meet.
+        lacks: Demand,
+        /// The plainest type that does.
+        plainest: Option<EnclosureType>,
+    },
+    /// The motor gets less than its volts at the speed that is needed.
+    MotorVoltsLow {
+        /// Volts over those that it needs.
+        share: f64,
+        /// Frequency at which the volts run out.
+        runs_out: Frequency,
+        /// The highest that is needed.
+        needed: Frequency,
+    },
+    /// The volts are gone before they reach the motor.
+    NoVoltsLeft,
+    /// The motor's peak asks for something between drive and lead, and that is counted with.
+    LeadNeedsFilter {
+        /// Peak without it.
+        peak: ElectricPotential,
+        /// What the motor stands.
+        limit: ElectricPotential,
+        /// What helps.
+        remedy: Remedy,
+    },
+    /// The peak at the motor passes what it stands, and nothing that is fitted helps.
+    LeadPeakHigh {
+        /// The peak.
+        peak: ElectricPotential,
+        /// What the motor stands.
+        limit: ElectricPotential,
+        /// What would help; nothing where no usual remedy reaches so far.
+        remedy: Option<Remedy>,
+    },
+    /// The lead is so long that pulses can meet on it and pass twice the bus.
+    PulsesCanMeet {
+        /// Twice the bus.
+        twice: ElectricPotential,
+    },
+    /// No listed size of supply conductors meets ampacity and drop.
+    SupplyNoSize,
+    /// Much voltage is lost along the supply conductors, or along them and the lead.
+    SupplyDropHigh {
+        /// The drop as a share.
+        share: f64,
+        /// The limit.
+        limit: f64,
+        /// Whether the lead is counted in.
+        whole: bool,
+    },
+    /// The transformer carries nearly all that it may, or more.
+    TransformerLoaded {
+        /// Load over rating.
+        share: f64,
+    },
+    /// What the utility lets a motor draw is not known.
+    UtilityUnknown,
+    /// The way draws more than the utility lets a motor draw.
+    UtilityPassed {
+        /// The largest current.
+        current: ElectricCurrent,
+        /// The limit.
+        limit: ElectricCurrent,
+    },
+    /// The volts dip far at a start.
+    StartDipHigh {
+        /// Whether it is the motor's circuit; else the pole.
+        at_motor: bool,
+        /// The dip as a share.
+        dip: f64,
+        /// What is borne.
+        limit: f64,
+    },
+    /// More harmonic current than a user may draw.
+    HarmonicsOver {
+        /// Distortion of the demand.
+        distortion: f64,
+        /// The most that it may be.
+        limit: f64,
+    },
+    /// The fault current nears or passes what the equipment is marked for.
+    FaultOverSccr {
+        /// Fault current at the equipment.
+        fault: ElectricCurrent,
+        /// Its marking.
+        marked: ElectricCurrent,
+    },
+    /// The largest device that the equipment's maker allows is not known.
+    DeviceProvisional {
+        /// What stands in.
+        device: ElectricCurrent,
+    },
+    /// The device that was entered is smaller than the input asks for.
+    DeviceSmall {
+        /// What was entered.
+        device: ElectricCurrent,
+        /// 125 % of the input.
+        least: ElectricCurrent,
+    },
+    /// The device that was entered is larger than the equipment's maker allows.
+    DeviceLarge {
+        /// What was entered.
+        device: ElectricCurrent,
+        /// The largest that is marked.
+        marked: ElectricCurrent,
+    },
+    /// The generator set is too small.
+    GeneratorShort {
+        /// What is needed.
+        needed: Power,
+        /// What the site leaves of the set.
+        left: Power,
+    },
+    /// How a supply of 480 V is grounded is not known, or it is grounded at one line, which many drives forbid.
+    SupplyGrounding {
+        /// Whether it is known to be grounded at one line.
+        one_line: bool,
+    },
+    /// The way runs the motor at full speed only, and the drive was to hold the pressure.
+    FullSpeedOnly,
+    /// Unequal volts behind a rotary converter leave less of the motor than the pump asks for.
+    UnbalanceDerates {
+        /// Power at the shaft.
+        shaft: Power,
+        /// What is left of the motor.
+        left: Power,
+        /// Whether the service factor does not make up for it.
+        beyond_service_factor: bool,
+    },
+    /// No way to run the motor serves.
+    NoWayServes,
+    /// The way that was chosen is no longer there.
+    WayGone,
+    /// The table of the user's own equipment can't be read.
+    EquipmentUnreadable,
     /// An entry beyond what is usual, though inside what the sums hold for.
     BeyondUsual {
         /// The field.
@@ -199,6 +371,15 @@ impl Finding {
     #[must_use]
     pub fn severity(&self) -> Severity {
         match self {
+            _ if self.stops() => Severity::Stop,
+            Self::GroundWireGrew { .. } | Self::CoolsAbove { .. } | Self::PulsesCanMeet { .. } => Severity::Note,
+            _ => Severity::Caution,
+        }
+    }
+
+    /// Whether nobody should go on.
+    fn stops(&self) -> bool {
+        match self {
             Self::CableNoSize { .. }
             | Self::AluminumInWell
             | Self::LevelBelowBottom { .. }
@@ -210,23 +391,27 @@ impl Finding {
             | Self::PipeOverRating { .. }
             | Self::MotorDoesNotFit { .. }
             | Self::MotorOverloaded { beyond_service_factor: true, .. }
-            | Self::BeyondFormulas => Severity::Stop,
-            Self::PumpingLevelAtPump { submergence, .. } if *submergence <= feet(0.0) => Severity::Stop,
-            Self::PumpNearBottom { off_bottom } if *off_bottom <= feet(0.0) => Severity::Stop,
-            Self::GroundWireGrew { .. } | Self::CoolsAbove { .. } => Severity::Note,
-            Self::PumpingLevelAtPump { .. }
-            | Self::PumpNearBottom { .. }
-            | Self::DemandNotMet { by: Supplier::Test, .. }
-            | Self::CurveOdd { .. }
-            | Self::FarFromBest { .. }
-            | Self::DayAverage { .. }
-            | Self::MotorCoolingLow { .. }
-            | Self::MotorOverloaded { .. }
-            | Self::SpeedBandNarrow { .. }
-            | Self::PipeFast { .. }
-            | Self::PumpInScreen { .. }
-            | Self::NameplateDisagrees { .. }
-            | Self::BeyondUsual { .. } => Severity::Caution,
+            | Self::SupplyNotTaken { .. }
+            | Self::DriveAmpsShort { .. }
+            | Self::DriveSizeShort { .. }
+            | Self::HeatOrAltitude { left: None, .. }
+            | Self::EnclosureWrong { .. }
+            | Self::NoVoltsLeft
+            | Self::LeadPeakHigh { .. }
+            | Self::SupplyNoSize
+            | Self::UtilityPassed { .. }
+            | Self::StartDipHigh { at_motor: true, .. }
+            | Self::HarmonicsOver { .. }
+            | Self::GeneratorShort { .. }
+            | Self::UnbalanceDerates { beyond_service_factor: true, .. }
+            | Self::NoWayServes
+            | Self::BeyondFormulas => true,
+            Self::MotorVoltsLow { share, .. } => *share < LEAST_SHARE,
+            Self::TransformerLoaded { share } => *share > 1.0,
+            Self::FaultOverSccr { fault, marked } => fault > marked,
+            Self::PumpingLevelAtPump { submergence, .. } => *submergence <= feet(0.0),
+            Self::PumpNearBottom { off_bottom } => *off_bottom <= feet(0.0),
+            _ => false,
         }
     }
 
@@ -259,6 +444,42 @@ impl Finding {
             Self::BeyondFormulas => "BEYOND_FORMULAS",
             Self::NameplateDisagrees { .. } => "NAMEPLATE_DISAGREES",
             Self::BeyondUsual { .. } => "BEYOND_USUAL",
+            _ => self.code_of_power(),
+        }
+    }
+
+    /// The code of what is found about the supply and the ways.
+    fn code_of_power(&self) -> &'static str {
+        match self {
+            Self::SupplyNotTaken { .. } => "SUPPLY_NOT_TAKEN",
+            Self::DriveAmpsShort { .. } => "DRIVE_AMPS_SHORT",
+            Self::DriveSizeShort { .. } => "DRIVE_SIZE_SHORT",
+            Self::HeatOrAltitude { .. } => "HEAT_OR_ALTITUDE",
+            Self::EnclosureWrong { .. } => "ENCLOSURE_WRONG",
+            Self::MotorVoltsLow { .. } => "MOTOR_VOLTS_LOW",
+            Self::NoVoltsLeft => "NO_VOLTS_LEFT",
+            Self::LeadNeedsFilter { .. } => "LEAD_NEEDS_FILTER",
+            Self::LeadPeakHigh { .. } => "LEAD_PEAK_HIGH",
+            Self::PulsesCanMeet { .. } => "PULSES_CAN_MEET",
+            Self::SupplyNoSize => "SUPPLY_NO_SIZE",
+            Self::SupplyDropHigh { .. } => "SUPPLY_DROP_HIGH",
+            Self::TransformerLoaded { .. } | Self::UtilityUnknown | Self::UtilityPassed { .. } => {
+                "TRANSFORMER_OR_UTILITY"
+            }
+            Self::StartDipHigh { .. } => "START_DIP_HIGH",
+            Self::HarmonicsOver { .. } => "HARMONICS_OVER",
+            Self::FaultOverSccr { .. } => "FAULT_OVER_SCCR",
+            Self::DeviceProvisional { .. } | Self::DeviceSmall { .. } | Self::DeviceLarge { .. } => {
+                "DEVICE_PROVISIONAL"
+            }
+            Self::GeneratorShort { .. } => "GENERATOR_SHORT",
+            Self::SupplyGrounding { .. } => "SUPPLY_GROUNDING",
+            Self::FullSpeedOnly => "FULL_SPEED_ONLY",
+            Self::UnbalanceDerates { .. } => "UNBALANCE_DERATES",
+            Self::NoWayServes => "NO_WAY_SERVES",
+            Self::WayGone => "WAY_GONE",
+            Self::EquipmentUnreadable => "EQUIPMENT_UNREADABLE",
+            _ => Default::default(),
         }
     }
 
@@ -269,7 +490,15 @@ impl Finding {
             Self::CableNoSize { .. } => "nec-2023-310.16",
             Self::GroundWireGrew { .. } => "nec-2023-250.122",
             Self::NpshShort { .. } => "hi-9.6.1",
-            Self::MotorOverloaded { .. } => "nema-mg1-2016",
+            Self::MotorOverloaded { .. } | Self::UnbalanceDerates { .. } | Self::MotorVoltsLow { .. } => {
+                "nema-mg1-2016"
+            }
+            Self::EnclosureWrong { .. } => "nema-250",
+            Self::LeadPeakHigh { .. } | Self::LeadNeedsFilter { .. } => "nema-mg1-30",
+            Self::SupplyNoSize => "nec-2023-430.122",
+            Self::DeviceProvisional { .. } | Self::DeviceSmall { .. } | Self::DeviceLarge { .. } => "nec-2023-430.122",
+            Self::HarmonicsOver { .. } => "ieee-519-2022",
+            Self::FaultOverSccr { .. } => "nec-2023-110.9-10",
             Self::PumpBeyondCurve { .. } | Self::DemandNotMet { .. } | Self::CurveUnusable => "pump-handbook",
             _ => "practice",
         }

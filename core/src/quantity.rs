@@ -157,6 +157,15 @@ impl Sub for Money {
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
 pub struct MoneyPerLength(pub f64);
 
+/// A price that grows with the size of a piece.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PieceAndSize {
+    /// For the piece.
+    pub fixed: Money,
+    /// For each horsepower of its size.
+    pub per_hp: Money,
+}
+
 impl MoneyPerLength {
     /// The price of one foot.
     #[must_use]

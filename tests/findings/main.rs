@@ -7,13 +7,22 @@
 mod curve;
 mod fits;
 mod motor;
+mod power_frame;
+mod power_job;
+mod power_kinds;
+mod power_motor;
+mod power_own;
+mod power_pole;
+mod power_supply;
+mod power_told;
 mod pump;
 mod told;
 mod water;
 
-use wellwright_core::evaluate::{Evaluation, evaluate};
+use wellwright_core::evaluate::{Evaluation, PoweredWay, evaluate};
 use wellwright_core::finding::{Finding, Severity};
-use wellwright_core::job::{Field, Job, wire};
+use wellwright_core::job::{Field, Job, WayKey, wire};
+use wellwright_core::power::family::Kind;
 use wellwright_core::quantity::Entry;
 
 /// The house's well, its motor entered.
@@ -57,6 +66,28 @@ pub fn raised(job: &Job, code: &str) -> bool {
     !found(job, code).is_empty()
 }
 
+/// The job with a way of this kind chosen.
+pub fn by(mut job: Job, kind: Kind) -> Job {
+    job.way = Some(WayKey::Generic(kind));
+    job
+}
+
+/// The generic way of a kind.
+pub fn way(job: &Job, kind: Kind) -> PoweredWay {
+    let ways = evaluate(job).ways.all;
+    ways.into_iter().find(|way| way.family.kind == kind && way.family.name.is_empty()).unwrap()
+}
+
+/// What the generic way of a kind says of a code.
+pub fn of_way(job: &Job, kind: Kind, code: &str) -> Vec<Finding> {
+    way(job, kind).findings.into_iter().filter(|finding| finding.code() == code).collect()
+}
+
+/// How grave that is.
+pub fn grave(job: &Job, kind: Kind, code: &str) -> Vec<Severity> {
+    of_way(job, kind, code).iter().map(Finding::severity).collect()
+}
+
 /// A little under and over a limit.
 pub const UNDER: f64 = 1.0 - 1e-6;
 /// As [`UNDER`], to the other side.
@@ -66,7 +97,8 @@ pub const OVER: f64 = 1.0 + 1e-6;
 pub fn edge(low: f64, high: f64, holds: impl Fn(f64) -> bool) -> f64 {
     let (mut low, mut high) = (low, high);
     assert!(holds(low) && !holds(high), "no edge between {low} and {high}");
-    for _ in 0..200 {
+    // Halved so often, no two numbers lie between the ends.
+    for _ in 0..70 {
         let middle = 0.5 * (low + high);
         if holds(middle) { low = middle } else { high = middle }
     }

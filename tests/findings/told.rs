@@ -1,14 +1,15 @@
 //! What the report tells of each finding: its code, how grave it is, its source, and the figures that it has.
 
-use super::{field, house, with, without};
+use super::{field, house, power_told, with, without};
 use serde_json::Value;
 use std::collections::BTreeSet;
 use wellwright_core::evaluate::{evaluate, report};
-use wellwright_core::job::{Field, Job};
+use wellwright_core::job::{DemandBy, Field, Job, Part};
 use wellwright_core::standards::conductor::Metal;
+use wellwright_core::standards::pipe::{Nominal, Series};
 
 /// A code, and the names of what is told of it beside code, severity and source.
-type Told = (&'static str, &'static [&'static str]);
+pub type Told = (&'static str, &'static [&'static str]);
 
 /// Jobs that together raise every finding, each with the codes that it is made for.
 fn jobs() -> Vec<(Job, &'static [Told])> {
@@ -20,6 +21,11 @@ fn jobs() -> Vec<(Job, &'static [Told])> {
     };
     let mut aluminum = with(house(), &[(Field::MotorPower, 200.0)]);
     aluminum.choices.metal = Some(Metal::Aluminum);
+    let mut plastic = house();
+    let pick = &mut plastic.choices.pipes[Part::Drop as usize];
+    (pick.series, pick.size) = (Some(Series::PvcSchedule40), Nominal::named("1-1/2"));
+    let mut people = with(house(), &[(Field::People, 40.0)]);
+    people.choices.demand = Some(DemandBy::PeopleAndStock);
     let bottom = [(Field::WellDepth, 471.0), (Field::PumpSetting, 470.0), (Field::ScreenTop, 470.0)];
     let curve = "0.1,820,1\n25,676,60\n40,362,44\n";
     vec![
@@ -58,11 +64,19 @@ fn jobs() -> Vec<(Job, &'static [Told])> {
         ),
         (with(house(), &[(Field::MostFrequency, 52.0)]), &[("SPEED_BAND_NARROW", PAIR)]),
         (with(house(), &[(Field::CutIn, 61.0)]), &[("BEYOND_FORMULAS", &[])]),
+        (curved("", &[(Field::MotorDiameter, 7.0)]), &[("MOTOR_DOES_NOT_FIT", PAIR)]),
+        (house(), &[("COOLS_ABOVE", &["limit"])]),
+        (plastic, &[("PIPE_OVER_RATING", &["actual", "limit", "part"])]),
+        (people, &[("DAY_AVERAGE", &["actual"])]),
     ]
 }
 
-/// Every code that there is.
-const CODES: [&str; 21] = [
+fn all() -> impl Iterator<Item = (Job, &'static [Told])> {
+    jobs().into_iter().chain(power_told::jobs())
+}
+
+/// Every code of the water, the pump and the lead.
+const CODES: [&str; 25] = [
     "CABLE_NO_SIZE",
     "ALUMINIUM_IN_WELL",
     "GROUND_WIRE_GREW",
@@ -84,12 +98,16 @@ const CODES: [&str; 21] = [
     "BEYOND_FORMULAS",
     "NAMEPLATE_DISAGREES",
     "BEYOND_USUAL",
+    "PIPE_OVER_RATING",
+    "MOTOR_DOES_NOT_FIT",
+    "DAY_AVERAGE",
+    "COOLS_ABOVE",
 ];
 
 #[test]
 fn every_finding_is_raised_and_told_with_its_figures() {
     let mut met = BTreeSet::new();
-    for (job, codes) in jobs() {
+    for (job, codes) in all() {
         let answer = evaluate(&job);
         let told = report("", &answer);
         let told = told["findings"].as_array().unwrap();
@@ -109,13 +127,18 @@ fn every_finding_is_raised_and_told_with_its_figures() {
             met.insert(*code);
         }
     }
-    assert_eq!(met, BTreeSet::from(CODES));
+    let all: BTreeSet<&str> = CODES.into_iter().chain(power_told::CODES).collect();
+    assert_eq!(met, all);
+    // No code of core is left out.
+    let text = std::fs::read_to_string(wellwright_tests::root().join("core/src/finding.rs")).unwrap();
+    let codes = text.split("pub fn code(").nth(1).unwrap().split("pub fn source(").next().unwrap();
+    assert_eq!(codes.split('"').skip(1).step_by(2).collect::<BTreeSet<_>>(), all);
 }
 
 /// The gravest stands first, whatever is found.
 #[test]
 fn the_gravest_stands_first() {
-    for (job, _) in jobs() {
+    for (job, _) in all() {
         let severities: Vec<_> = evaluate(&job).findings.iter().map(|finding| finding.severity()).collect();
         assert!(severities.windows(2).all(|pair| pair[0] >= pair[1]), "{severities:?}");
     }
@@ -125,7 +148,7 @@ fn the_gravest_stands_first() {
 #[test]
 fn every_source_of_a_finding_is_listed() {
     let sources = std::fs::read_to_string(wellwright_tests::root().join("core/SOURCES.md")).unwrap();
-    for (job, _) in jobs() {
+    for (job, _) in all() {
         for finding in evaluate(&job).findings {
             assert!(sources.contains(&format!("\n## {}\n", finding.source())), "{}", finding.source());
         }

@@ -77,7 +77,7 @@ fn what_is_read_and_written_reads_the_same() {
 /// A job that sets everything keeps everything: no place is forgotten on the way through the file.
 #[test]
 fn a_job_with_every_place_loses_none() {
-    let path = stored().into_iter().find(|path| path.ends_with("every_place_in_si.job.json")).unwrap();
+    let path = stored().into_iter().find(|path| path.ends_with("every_place_with_supply_in_si.job.json")).unwrap();
     let job = job(&path);
     for field in Field::ALL {
         assert!(job.get(field).is_some(), "{}", field.path());
@@ -93,26 +93,34 @@ fn a_job_with_every_place_loses_none() {
     assert!(!job.name.is_empty() && !job.note.is_empty() && job.demo);
 }
 
-/// The places that were there at first still read as they did, and leave the later ones empty.
+/// The places that were there at first, and those that came with the water, still read as they did, and leave the later
+/// ones empty.
 #[test]
-fn a_job_of_the_first_places_reads_as_it_did() {
-    let path = stored().into_iter().find(|path| path.ends_with("every_field_in_si.job.json")).unwrap();
-    let original: Value = serde_json::from_str(&text(&path)).unwrap();
-    let written = wire::write(&job(&path));
-    for (group, held) in original.as_object().unwrap() {
-        let Some(held) = held.as_object() else {
-            assert_eq!(written[group], *held, "{group}");
-            continue;
-        };
-        for (name, value) in held {
-            assert_eq!(difference(&written[group][name], value, 0.0, 0.0), None, "{group}.{name}");
+fn a_job_of_earlier_places_reads_as_it_did() {
+    let later_groups: [(&str, &[&str]); 2] = [
+        ("every_field_in_si.job.json", &["demand", "well", "line", "pump", "supply", "energy"]),
+        ("every_place_in_si.job.json", &["supply", "energy"]),
+    ];
+    for (name, groups) in later_groups {
+        let path = stored().into_iter().find(|path| path.ends_with(name)).unwrap();
+        let original: Value = serde_json::from_str(&text(&path)).unwrap();
+        let written = wire::write(&job(&path));
+        for (group, held) in original.as_object().unwrap() {
+            let Some(held) = held.as_object() else {
+                assert_eq!(written[group], *held, "{group}");
+                continue;
+            };
+            for (name, value) in held {
+                assert_eq!(difference(&written[group][name], value, 0.0, 0.0), None, "{group}.{name}");
+            }
+            let later = written[group].as_object().unwrap().iter().filter(|(name, _)| !held.contains_key(*name));
+            assert!(later.into_iter().all(|(_, value)| value.is_null()), "{group}");
         }
-        let later = written[group].as_object().unwrap().iter().filter(|(name, _)| !held.contains_key(*name));
-        assert!(later.into_iter().all(|(_, value)| value.is_null()), "{group}");
-    }
-    for group in ["demand", "well", "line", "pump"] {
-        let held = written[group].as_object().unwrap();
-        assert!(held.iter().all(|(name, value)| value.is_null() || name == "curve" && value == ""), "{group}");
+        let text = |name: &str| ["curve", "families"].contains(&name);
+        for group in groups {
+            let held = written[group].as_object().unwrap();
+            assert!(held.iter().all(|(name, value)| value.is_null() || text(name) && value == ""), "{group}");
+        }
     }
 }
 
@@ -173,5 +181,29 @@ fn the_stored_jobs_run_from_the_water_to_the_money() {
         assert_eq!(at("/ways_in_deeper_water").is_array(), deeper, "{name}");
         let job = job(&Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("golden/v1/{name}.job.json")));
         assert_eq!(job.get(Field::MotorPower).is_some(), motor, "{name}");
+    }
+}
+
+/// What the stored jobs with a supply are kept for.
+#[test]
+fn the_stored_jobs_run_from_the_motor_to_the_pole() {
+    for (name, picked, chosen, own) in [
+        ("house_and_stock_well_on_its_supply", serde_json::json!({"kind": "doubling"}), false, 0),
+        ("field_surface_pump_on_its_supply", serde_json::json!({"kind": "large_low_harmonic"}), false, 0),
+        ("every_place_with_supply_in_si", serde_json::json!({"own": "Variador 1"}), true, 2),
+    ] {
+        let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("golden/v1/{name}.evaluation.json"));
+        let kept: Value = serde_json::from_str(&text(&path)).unwrap();
+        let at = |pointer: &str| kept.pointer(pointer).unwrap_or_else(|| panic!("{name}: {pointer}"));
+        assert_eq!((at("/errors"), at("/power/waits_for")), (&serde_json::json!([]), &serde_json::json!([])), "{name}");
+        assert_eq!((at("/power/picked"), at("/power/chosen")), (&picked, &Value::Bool(chosen)), "{name}");
+        let ways = at("/power/ways").as_array().unwrap();
+        assert_eq!(ways.len(), 14 + own, "{name}");
+        let fits: std::collections::BTreeSet<_> = ways.iter().map(|way| way["fits"].as_str().unwrap()).collect();
+        assert_eq!(fits.into_iter().collect::<Vec<_>>(), ["no", "with_care"], "{name}");
+        let way = ways.iter().find(|way| way["way"] == picked).unwrap();
+        for part in ["frame", "input", "supply", "pole", "generator", "lead", "volts", "cost"] {
+            assert!(way[part].is_object(), "{name}: {part}");
+        }
     }
 }

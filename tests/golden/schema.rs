@@ -59,6 +59,27 @@ fn every_example_opens_and_evaluates() {
     }
 }
 
+fn bad_supplies() -> Vec<Value> {
+    let supply = |name: &str, value: Value| json!({"schema": 1, "supply": {name: value}});
+    vec![
+        supply("volts", json!(240)),
+        supply("volts", json!({"value": 240, "unit": "kV"})),
+        supply("place", json!("outside")),
+        supply("shaded", json!("yes")),
+        supply("enclosure", json!("3r")),
+        supply("grounding", json!("corner")),
+        supply("most_sets", json!(0)),
+        supply("three_phase", json!("480")),
+        supply("hookup", json!("zigzag")),
+        supply("families", json!(null)),
+        supply("families", json!("x".repeat(50_001))),
+        supply("way", json!(7)),
+        supply("waystation", json!(null)),
+        json!({"schema": 1, "energy": {"years": 12}}),
+        json!({"schema": 1, "motor": {"inverter_duty": 1}}),
+    ]
+}
+
 /// Files that both the schema and the reader refuse: a program that checks by the schema is not surprised by us.
 #[test]
 fn what_the_reader_refuses_the_schema_refuses() {
@@ -105,8 +126,9 @@ fn what_the_reader_refuses_the_schema_refuses() {
         cable("most_sets", json!(0)),
         cable("most_sets", json!(5)),
         cable("most_sets", json!(1.5)),
+        cable("remedy", json!("reactor")),
     ];
-    for file in bad {
+    for file in bad.into_iter().chain(bad_supplies()) {
         assert!(wire::read(&file).is_err(), "the reader takes {file}");
         assert!(checker.fault(&file).is_some(), "the schema takes {file}");
     }

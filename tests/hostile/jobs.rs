@@ -20,6 +20,7 @@ pub fn counting(field: Field) -> Job {
                     (choices.motor_kind, choices.demand) = (Some(motor_kind), Some(demand));
                     (choices.drawdown, choices.friction) = (Some(drawdown), Some(friction));
                     choices.depth_of = Some(DepthOf::Net);
+                    choices.shaded = None;
                     if field.counts(&job) {
                         return job;
                     }

@@ -2,7 +2,7 @@
 
 use serde_json::{Map, Value, json};
 use wellwright_core::job::wire::{self, WireError};
-use wellwright_core::job::{Field, Job};
+use wellwright_core::job::{Field, Job, WayKey};
 
 /// The house's job as a file with every place in it, and a place set to a value.
 fn with(place: &str, value: Value) -> Value {
@@ -24,7 +24,7 @@ fn refused(file: &Value) -> String {
 }
 
 /// Places that hold a word, with one that they take.
-const WORDS: [(&str, &str); 15] = [
+const WORDS: [(&str, &str); 24] = [
     ("motor.kind", "surface"),
     ("cable.metal", "copper"),
     ("cable.build", "twisted"),
@@ -40,7 +40,21 @@ const WORDS: [(&str, &str); 15] = [
     ("line.drop_size", "2"),
     ("line.suction_size", "3-1/2"),
     ("line.surface_size", "1-1/4"),
+    ("supply.place", "outdoors_dusty"),
+    ("supply.enclosure", "3RX"),
+    ("supply.grounding", "one_line"),
+    ("supply.metal", "aluminum"),
+    ("supply.build", "steel_conduit"),
+    ("supply.three_phase", "high"),
+    ("supply.hookup", "double_delta"),
+    ("supply.way", "solid_state_converter"),
+    ("cable.remedy", "none_needed"),
 ];
+
+/// Places that hold a truth value.
+const TRUTHS: [&str; 3] = ["cable.terminals_marked_75", "supply.shaded", "motor.inverter_duty"];
+/// Places that hold a number of parallel sets.
+const SETS: [&str; 2] = ["cable.most_sets", "supply.most_sets"];
 
 /// Every place of the file beside the figures is among the words, the plain texts, or held by a test of its own.
 #[test]
@@ -50,11 +64,12 @@ fn no_place_is_forgotten() {
     let places = groups.flat_map(|(group, held): (_, &Map<String, Value>)| {
         held.keys().map(move |name| format!("{group}.{name}")).collect::<Vec<_>>()
     });
-    let other = ["pump.curve", "prices.source", "cable.terminals_marked_75", "cable.most_sets"];
+    let other = ["pump.curve", "prices.source", "supply.families"];
+    let other = other.iter().chain(&TRUTHS).chain(&SETS);
     for place in places {
         let known = Field::at(&place).is_some()
             || WORDS.iter().any(|(word, _)| *word == place)
-            || other.contains(&place.as_str());
+            || other.clone().any(|other| *other == place);
         assert!(known, "{place}");
     }
 }
@@ -105,8 +120,49 @@ fn a_word_that_is_none_is_named_in_every_place() {
 }
 
 #[test]
+fn a_truth_value_or_a_number_of_sets_that_is_none_is_named() {
+    for place in TRUTHS {
+        for good in [json!(true), json!(false), json!(null)] {
+            assert!(wire::read(&with(place, good.clone())).is_ok(), "{place} takes {good}");
+        }
+        for bad in [json!(0), json!("true"), json!([true]), json!({}), json!({"true": null})] {
+            assert_eq!(refused(&with(place, bad.clone())), place, "{bad}");
+        }
+    }
+    for place in SETS {
+        for good in [json!(1), json!(4), json!(null)] {
+            assert!(wire::read(&with(place, good.clone())).is_ok(), "{place} takes {good}");
+        }
+        for bad in
+            [json!(0), json!(5), json!(-1), json!(1.5), json!(257), json!("2"), json!(true), json!([2]), json!({})]
+        {
+            assert_eq!(refused(&with(place, bad.clone())), place, "{bad}");
+        }
+    }
+}
+
+/// The table of the user's own equipment is a text as the curve is; the way by a name of the user's own is any text.
+#[test]
+fn own_equipment_is_a_text_and_a_name() {
+    for bad in [json!(null), json!(7), json!(true), json!({}), json!([]), json!(["name,kind"])] {
+        assert_eq!(refused(&with("supply.families", bad.clone())), "supply.families", "{bad}");
+    }
+    assert!(wire::read(&with("supply.families", json!("x".repeat(Job::MOST_FAMILIES)))).is_ok());
+    assert_eq!(refused(&with("supply.families", json!("x".repeat(Job::MOST_FAMILIES + 1)))), "supply.families");
+    for name in ["", " ", "Mine", "own: x", "doubling", "\u{1f4a7}\"\\\0"] {
+        let job = wire::read(&with("supply.way", json!(format!("own: {name}")))).unwrap();
+        assert_eq!(job.way, Some(WayKey::Own(name.into())));
+        assert_eq!(wire::read_text(&wire::write(&job).to_string()).unwrap(), job);
+    }
+    // Without the words ahead of it, a name is a kind, and this is none.
+    for bad in ["Mine", "own:Mine", "Own: Mine", "Doubling"] {
+        assert_eq!(refused(&with("supply.way", json!(bad))), "supply.way", "{bad}");
+    }
+}
+
+#[test]
 fn a_place_that_is_not_there_is_named_in_every_group() {
-    for group in ["site", "demand", "well", "line", "pump", "motor", "cable", "prices"] {
+    for group in ["site", "demand", "well", "line", "pump", "motor", "cable", "prices", "supply", "energy"] {
         let place = format!("{group}.no_such_place");
         for value in [json!(null), json!({"value": 1, "unit": "ft"})] {
             assert_eq!(refused(&with(&place, value)), place);

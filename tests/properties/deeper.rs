@@ -223,7 +223,9 @@ fn house() -> Job {
 /// The house's well, its motor and the device ahead of the drive left to follow.
 fn left() -> Job {
     let mut job = house();
-    let follows = |field: &Field| field.path().starts_with("motor.") || *field == Field::DeviceAmps;
+    // Without the way to the pole no way is picked, and the device follows from the motor alone, at every depth.
+    let bare = [Field::DeviceAmps, Field::PoleDistance];
+    let follows = |field: &Field| field.path().starts_with("motor.") || bare.contains(field);
     for field in Field::ALL.into_iter().filter(follows) {
         job.set(field, None);
     }

@@ -1,6 +1,6 @@
 //! Whatever a person enters, every figure of the answer is a number.
 
-use super::jobs::plain;
+use super::jobs::supplied;
 use super::tried;
 use proptest::prelude::*;
 use wellwright_core::evaluate::{Evaluation, evaluate, report};
@@ -53,7 +53,7 @@ pub fn absurd() -> impl Strategy<Value = Job> {
     let sets = prop::option::of(1..=Sets::LIMIT);
     let curve = prop::option::weighted(0.2, text());
     let edits = prop::collection::vec(edit, 0..5);
-    (plain(), edits, sets, curve, any::<bool>()).prop_map(|(plain, edits, sets, curve, own_motor)| {
+    (supplied(), edits, sets, curve, any::<bool>()).prop_map(|(plain, edits, sets, curve, own_motor)| {
         let mut job = plain.job(UnitSystem::Us);
         if !own_motor {
             job.set(Field::MotorPower, None);
@@ -92,7 +92,21 @@ fn figures(answer: &Evaluation) -> String {
     let sweeps = (&answer.sweep, &answer.deeper, &answer.here);
     let mut water = answer.water.clone();
     water.curve = water.curve.filter(Result::is_ok);
-    format!("{inputs:?} {water:?} {:?} {sweeps:?} {:?}", answer.motor, answer.findings)
+    format!("{inputs:?} {water:?} {:?} {sweeps:?} {:?} {}", answer.motor, answer.findings, of_the_ways(answer))
+}
+
+/// The figures of the ways and of the leads in service, less the names of equipment and the limits that are none: a lead
+/// of any length may do without a remedy.
+fn of_the_ways(answer: &Evaluation) -> String {
+    let mut ways = answer.ways.clone();
+    ways.table = None;
+    for way in &mut ways.all {
+        way.family.name.clear();
+        if let Some(stress) = way.stress.as_mut().filter(|stress| stress.bare.value == f64::INFINITY) {
+            stress.bare = stress.length;
+        }
+    }
+    format!("{ways:?} {:?}", answer.service)
 }
 
 /// Fields without which there is no lead.

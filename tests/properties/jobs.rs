@@ -1,5 +1,6 @@
 //! Random jobs: plain numbers in US units, from which a job is entered in either family of units.
 
+use super::supplies::{Supplies, supplies};
 use super::waters::{Waters, waters};
 use proptest::prelude::*;
 use wellwright_core::cable::reactance::Build;
@@ -34,6 +35,7 @@ pub struct Plain {
     pub marked: bool,
     pub sets: u8,
     pub water: Waters,
+    pub supply: Supplies,
 }
 
 /// Rated powers that table 430.250 lists.
@@ -111,11 +113,12 @@ impl Plain {
         same(Field::AllowedDrop, Some(self.drop), Unit::Percent);
         same(Field::DeviceAmps, self.device, Unit::Ampere);
         same(Field::ExtraEquipment, Some(self.extra), Unit::Dollar);
+        self.supply.enter(&mut job, system);
         job
     }
 }
 
-/// Any job that can be evaluated.
+/// Any job that can be evaluated, of whose supply nothing is known.
 pub fn plain() -> impl Strategy<Value = Plain> {
     (site(), levels(), motor(), cable(), prices(), waters()).prop_map(|(site, levels, motor, cable, prices, water)| {
         let (depth, surface, ambient) = site;
@@ -143,8 +146,14 @@ pub fn plain() -> impl Strategy<Value = Plain> {
             marked,
             sets,
             water,
+            supply: Supplies::default(),
         }
     })
+}
+
+/// Any job that can be evaluated, with any supply, place and equipment.
+pub fn supplied() -> impl Strategy<Value = Plain> {
+    (plain(), supplies()).prop_map(|(plain, supply)| Plain { supply, ..plain })
 }
 
 fn site() -> impl Strategy<Value = (f64, f64, f64)> {

@@ -20,6 +20,7 @@ mod pump_refused;
 mod road;
 mod silence;
 mod stand_ins;
+mod supplies;
 mod sweep;
 mod units;
 mod water;
@@ -27,6 +28,7 @@ mod water_friction;
 mod water_head;
 mod water_well;
 mod waters;
+mod ways;
 mod working;
 mod working_tables;
 

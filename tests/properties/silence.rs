@@ -80,13 +80,18 @@ fn of_the_duty(job: &Job, answer: &Evaluation) -> Result<(), TestCaseError> {
         prop_assert!(of_the_pump(answer) || wrong(answer, &["pump"]), "{:?}", answer.findings);
     }
     let motor = answer.inputs.motor_power.as_ref();
+    // A motor on the surface has no service factor to spare, whatever was entered.
+    let factor = job.choices.motor_kind() == MotorKind::Surface || !blamed(answer, &[Field::ServiceFactor]);
+    let none_chosen = || {
+        let missing = motor.is_err_and(|error| error.code() == "missing" && error.field() == Field::MotorPower);
+        prop_assert!(missing && answer.motor.is_none() && answer.here.is_none());
+        Ok(())
+    };
     match (job.get(Field::MotorPower), shaft) {
         (Some(_), _) => {}
-        // No power at the shaft chooses no motor; none is made up.
-        (None, None) => {
-            let missing = motor.is_err_and(|error| error.code() == "missing" && error.field() == Field::MotorPower);
-            prop_assert!(missing && answer.motor.is_none() && answer.here.is_none());
-        }
+        // No power at the shaft chooses no motor, nor does one beside a service factor that can't be used; none is made up.
+        (None, None) => none_chosen()?,
+        (None, Some(_)) if !factor => none_chosen()?,
         (None, Some(shaft)) => match (motor, next_standard_power(needed(job, answer, shaft))) {
             (Ok(known), Ok(standard)) => {
                 prop_assert_eq!((known.value, known.origin), (standard, Origin::WorkedOut));
@@ -95,8 +100,6 @@ fn of_the_duty(job: &Job, answer: &Evaluation) -> Result<(), TestCaseError> {
             other => prop_assert!(false, "{:?}", other),
         },
     }
-    // A motor on the surface has no service factor to spare, whatever was entered.
-    let factor = job.choices.motor_kind() == MotorKind::Surface || !blamed(answer, &[Field::ServiceFactor]);
     prop_assert_eq!(answer.motor.is_some(), shaft.is_some() && motor.is_ok() && factor);
     Ok(())
 }

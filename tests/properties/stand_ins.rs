@@ -2,7 +2,7 @@
 //! nothing, whatever it is.
 
 use super::finite::absurd;
-use super::jobs::plain;
+use super::jobs::{plain, supplied};
 use super::tried;
 use proptest::prelude::*;
 use wellwright_core::evaluate::{Evaluation, evaluate, report};
@@ -17,6 +17,19 @@ fn of_the_water(field: Field) -> bool {
     ["demand", "well", "line", "pump"].contains(&group)
         || [Field::MinimumSubmergence, Field::Altitude, Field::ServiceFactor].contains(&field)
 }
+
+/// Fields of the supply, the equipment and the energy.
+fn of_the_supply(field: Field) -> bool {
+    use Field as F;
+    let group = field.path().split('.').next().unwrap();
+    let of_pulses = [F::RiseTime, F::WaveSpeed, F::CableImpedance, F::MotorImpedance, F::MotorPeakLimit];
+    let others = [F::LineFixed, F::LinePrice, F::LineFree];
+    ["supply", "energy"].contains(&group) || of_pulses.contains(&field) || others.contains(&field)
+}
+
+/// Fields whose figure is judged, or holds for every way, once it is entered: what stands in for them is that of the way
+/// that is picked alone.
+const OF_ONE_WAY: [Field; 3] = [Field::TransformerRating, Field::MarkedShortCircuit, Field::MotorPeakLimit];
 
 /// The job with its assumed pipes picked and all that stands in entered.
 fn entered(job: &Job, answer: &Evaluation) -> (Job, usize) {
@@ -57,6 +70,27 @@ proptest! {
     }
 
     #[test]
+    fn what_stands_in_for_the_supply_is_what_would_be_entered(plain in supplied()) {
+        let job = plain.job(UnitSystem::Us);
+        let answer = evaluate(&job);
+        let mut typed = job.clone();
+        for field in Field::ALL.into_iter().filter(|field| of_the_supply(*field) && !OF_ONE_WAY.contains(field)) {
+            if job.get(field).is_none() {
+                typed.set(field, answer.inputs.stand_in(field));
+            }
+        }
+        prop_assert!(typed != job);
+        // That an entry is unusual is told of what was entered alone.
+        let told = |answer: &Evaluation| {
+            let mut told = report("", answer);
+            told["findings"].as_array_mut().unwrap().retain(|finding| finding["code"] != "BEYOND_USUAL");
+            told
+        };
+        let (told, again) = (told(&answer), told(&evaluate(&typed)));
+        prop_assert_eq!(difference(&told, &again, 1e-9, 1.0), None);
+    }
+
+    #[test]
     fn a_figure_that_does_not_count_changes_nothing(job in absurd(), at in any::<prop::sample::Index>(), value in any::<f64>(), fits in any::<bool>()) {
         let idle: Vec<Field> = Field::ALL.into_iter().filter(|field| !field.counts(&job)).collect();
         prop_assert!(idle.len() > 5);
@@ -81,13 +115,13 @@ fn every_figure_that_follows_or_is_assumed_stands_in_somewhere() {
     let mut runner = proptest::test_runner::TestRunner::deterministic();
     let mut met = std::collections::BTreeSet::new();
     for _ in 0..600 {
-        let job = plain().new_tree(&mut runner).unwrap().current().job(UnitSystem::Us);
+        let job = supplied().new_tree(&mut runner).unwrap().current().job(UnitSystem::Us);
         let answer = evaluate(&job);
         let stands =
             |field: &Field| field.counts(&job) && job.get(*field).is_none() && answer.inputs.stand_in(*field).is_some();
         met.extend(Field::ALL.into_iter().filter(stands));
     }
-    for field in Field::ALL.into_iter().filter(|field| of_the_water(*field)) {
+    for field in Field::ALL.into_iter().filter(|field| of_the_water(*field) || of_the_supply(*field)) {
         let expected = matches!(field.spec().default, Stand::Assumed(_) | Stand::Follows);
         assert_eq!(met.contains(&field), expected, "{field:?}");
     }

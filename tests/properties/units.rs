@@ -1,6 +1,6 @@
 //! The same job in US and in SI units is the same job.
 
-use super::jobs::{Plain, TABLE_HP, plain};
+use super::jobs::{Plain, TABLE_HP, supplied};
 use super::tried;
 use proptest::prelude::*;
 use wellwright_core::evaluate::{evaluate, report};
@@ -17,7 +17,7 @@ proptest! {
 
     // The floor of one foot, volt, dollar keeps the difference of two near costs from counting as an error.
     #[test]
-    fn si_units_evaluate_as_us_units(job in plain()) {
+    fn si_units_evaluate_as_us_units(job in supplied()) {
         let (us, si) = (evaluated(&job, UnitSystem::Us), evaluated(&job, UnitSystem::Si));
         prop_assert_eq!(difference(&us, &si, 1e-9, 1.0), None);
     }

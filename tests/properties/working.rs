@@ -2,15 +2,16 @@
 
 mod figures;
 mod water;
+mod ways;
 
 use super::arithmetic::{numbers, work};
 use super::jobs::{Plain, plain};
 use super::tried;
-use figures::{of_the_lead, own, topics};
+use figures::{of_the_lead, own, place, topics};
 use proptest::prelude::*;
 use proptest::strategy::ValueTree as _;
 use std::collections::{BTreeMap, BTreeSet};
-use wellwright_core::evaluate::{Basis, Evaluation, Place, evaluate};
+use wellwright_core::evaluate::{Basis, DeviceBy, Evaluation, Place, evaluate};
 use wellwright_core::finding::{Finding, Supplier};
 use wellwright_core::job::{Origin, Way};
 use wellwright_core::papers::{
@@ -106,20 +107,78 @@ fn judged(topic: Topic) -> Option<Judged> {
         Topic::PumpSpeed => (AtMost, |finding, _| matches!(finding, Finding::DemandNotMet { by: Supplier::Pump, .. })),
         Topic::LowestSpeed => (AtMost, |finding, _| matches!(finding, Finding::SpeedBandNarrow { .. })),
         Topic::MotorLoad => (AtMost, |finding, _| matches!(finding, Finding::MotorOverloaded { .. })),
+        _ => return judged_of_a_way(topic),
+    })
+}
+
+fn judged_of_a_way(topic: Topic) -> Option<Judged> {
+    use LimitKind::{AtLeast, AtMost};
+    Some(match topic {
+        Topic::WayFrame(_) => {
+            (AtLeast, |finding, _| matches!(finding, Finding::DriveAmpsShort { .. } | Finding::DriveSizeShort { .. }))
+        }
+        Topic::WaySupply(_) => (AtLeast, |_, _| false),
+        Topic::WaySupplyDrop(_) => (AtMost, |_, _| false),
+        Topic::WayVolts(_) => (AtLeast, |finding, _| matches!(finding, Finding::MotorVoltsLow { .. })),
+        Topic::WayPeak(_) => (AtMost, |finding, _| match finding {
+            Finding::LeadPeakHigh { peak, limit, .. } | Finding::LeadNeedsFilter { peak, limit, .. } => peak > limit,
+            _ => false,
+        }),
+        Topic::WayLoading(_) => (AtMost, |finding, _| matches!(finding, Finding::TransformerLoaded { .. })),
+        Topic::WayHarmonics(_) => (AtMost, |finding, _| matches!(finding, Finding::HarmonicsOver { .. })),
+        Topic::WayFault(_) => {
+            (AtMost, |finding, _| matches!(finding, Finding::FaultOverSccr { fault, marked } if fault > marked))
+        }
+        Topic::WayStart(_) => (AtMost, |finding, _| matches!(finding, Finding::StartDipHigh { .. })),
+        Topic::WayGenerator(_) => (AtMost, |finding, _| matches!(finding, Finding::GeneratorShort { .. })),
         _ => return None,
     })
 }
 
+/// The findings that judge an answer: of its way, else of the job.
+fn judging(answer: &Evaluation, topic: Topic) -> &[Finding] {
+    match place(topic) {
+        Some(place) => &answer.ways.all[place].findings,
+        None => &answer.findings,
+    }
+}
+
+/// A device is judged by the figures alone: the job tells that it is small of the way that it goes by.
+fn device_agrees(answer: &Evaluation, place: usize, working: &Working) -> Result<(), TestCaseError> {
+    let draw = answer.ways.all[place].draw.unwrap();
+    prop_assert_eq!(working.limit.is_none(), draw.device_by == DeviceBy::Marked, "{:?}", working);
+    if draw.device_by == DeviceBy::Entered {
+        let small = draw.device < 1.25 * draw.rated;
+        prop_assert_eq!(working.limit.map(|limit| limit.holds), Some(!small), "{:?}", working);
+        let told = |finding: &&Finding| matches!(finding, Finding::DeviceSmall { .. });
+        let told = answer.findings.iter().find(told).map(Finding::severity);
+        if answer.ways.pick == Some(place) {
+            prop_assert_eq!(working.limit.unwrap().severity, told, "{:?}", working);
+        }
+    } else {
+        prop_assert!(working.limit.is_none_or(|limit| limit.holds), "{working:?}");
+    }
+    Ok(())
+}
+
 fn limits_agree(answer: &Evaluation, working: &Working) -> Result<(), TestCaseError> {
     let topic = working.topic;
+    if let Topic::WayDevice(place) = topic {
+        return device_agrees(answer, place, working);
+    }
     let Some((kind, is)) = judged(topic) else {
         prop_assert!(working.limit.is_none(), "{working:?}");
         return Ok(());
     };
-    let grave = answer.findings.iter().find(|finding| is(finding, topic)).map(Finding::severity);
+    let grave = judging(answer, topic).iter().find(|finding| is(finding, topic)).map(Finding::severity);
     let Some(limit) = working.limit else {
         // Where nothing was entered to judge by, no finding judges.
-        let spared = matches!(topic, Topic::Friction(_) | Topic::SuctionHead | Topic::LowestSpeed | Topic::WellGives);
+        let spared = match topic {
+            Topic::WayLoading(place) => answer.ways.all[place].pole.unwrap().assumed,
+            Topic::WayFault(place) => answer.ways.all[place].supply.is_none(),
+            Topic::WayGenerator(_) => answer.ways.site.unwrap().set.is_none(),
+            _ => matches!(topic, Topic::Friction(_) | Topic::SuctionHead | Topic::LowestSpeed | Topic::WellGives),
+        };
         prop_assert!(spared && grave.is_none(), "{:?}", working);
         return Ok(());
     };
@@ -205,6 +264,10 @@ fn conversions_are_true(working: &Working) -> Result<(), TestCaseError> {
             Conversion::Spread => (43_560.0 * 144.0 / 231.0, 10_000.0),
             Conversion::Hour => (60.0, 3600.0),
             Conversion::Gravity => (9.806_65 / 0.3048, 9.806_65),
+            Conversion::Warming => (9.0 / 5.0, 1.0),
+            Conversion::HundredMeters => (100.0 / 0.3048, 100.0),
+            Conversion::Horsepower => (1.0, 1000.0 / 745.7),
+            Conversion::Kilofoot => (304.8, 1000.0),
         };
         let true_value = if system == UnitSystem::Us { us } else { si };
         prop_assert!(close(put.value.value, true_value, 0.0), "{put:?} is not {true_value}");
@@ -328,7 +391,7 @@ fn the_random_jobs_meet_every_kind_of_working() {
 fn every_symbol_is_explained() {
     let mut runner = proptest::test_runner::TestRunner::deterministic();
     let random = (0..100).map(|_| plain().new_tree(&mut runner).unwrap().current().job(UnitSystem::Us));
-    let jobs: Vec<_> = random.chain(water::jobs()).collect();
+    let jobs: Vec<_> = random.chain(water::jobs()).chain(ways::jobs()).collect();
     let glossary = std::fs::read_to_string(wellwright_tests::root().join("core/GLOSSARY.md")).unwrap();
     let table = glossary.split("## Terms").next().unwrap();
     let rows = table.lines().filter_map(|line| line.strip_prefix("| ")?.split(" | ").next());

@@ -40,6 +40,7 @@ struct FrontEnd(f64, f64, f64);
 /// A supply, with the rated input of the drive's frame and the input at the motor's load.
 fn feeder(supply: f64, rated_input: f64, running: f64, front: FrontEnd, ambient: f64) -> Feeder {
     Feeder {
+        phases: Phases::Single,
         supply: volts(supply),
         rated_input: amperes(rated_input),
         running: amperes(running),

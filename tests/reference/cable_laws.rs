@@ -115,6 +115,7 @@ fn feeder() -> impl Strategy<Value = Feeder> {
     let laying = prop_oneof![Just(Laying::Together), Just(Laying::Apart)];
     (setting, 200.0..500.0, 5.0..300.0, 0.3..1.0, 0.5..1.0, 0.01..0.10, 1..4u8, laying).prop_map(
         |(setting, supply, rated, load, pf, drop, most_sets, laying)| Feeder {
+            phases: Phases::Single,
             supply: volts(supply),
             rated_input: amperes(rated),
             running: amperes(rated * load),

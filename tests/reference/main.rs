@@ -23,6 +23,7 @@ mod water_flow;
 mod water_jobs;
 mod water_lift;
 mod whole_jobs;
+mod whole_jobs_power;
 
 use inputs::Inputs;
 use rows::{Row, not_walked, rows};

@@ -14,10 +14,10 @@ use wellwright_core::quantity::{
 };
 use wellwright_core::water::friction::Regime;
 
-const HOUSE: &str = include_str!("../../core/examples/jobs/house_and_stock_well.json");
-const FIELD: &str = include_str!("../../core/examples/jobs/field_surface_pump.json");
+pub const HOUSE: &str = include_str!("../../core/examples/jobs/house_and_stock_well.json");
+pub const FIELD: &str = include_str!("../../core/examples/jobs/field_surface_pump.json");
 
-fn job(text: &str) -> Job {
+pub fn job(text: &str) -> Job {
     wire::read_text(text).unwrap()
 }
 
@@ -30,7 +30,7 @@ fn evaluated(text: &str) -> Evaluation {
 
 /// True where a value rounds to the digits that are printed.
 #[track_caller]
-fn prints(value: f64, decimals: usize, printed: &str) {
+pub fn prints(value: f64, decimals: usize, printed: &str) {
     assert_eq!(format!("{value:.decimals$}"), printed);
 }
 
@@ -190,9 +190,19 @@ fn the_surge_and_the_weight_of_the_well_s_string() {
 
 #[test]
 fn what_is_found_about_the_well() {
-    use Severity::{Note, Stop};
-    let grew = ("GROUND_WIRE_GREW", Note);
-    let expected = vec![("DEADHEAD_OVER_RATING", Stop), ("COOLS_ABOVE", Note), grew];
+    use Severity::{Caution, Note, Stop};
+    let expected = [
+        ("DEADHEAD_OVER_RATING", Stop),
+        // Of the way that it goes by, which doubles the volts: 45 °C and 1,400 m, 1.08 and 4.40 % of drop, 96.6 % of the
+        // motor's volts, and a device of 60 A where the 15 hp frame draws 64.5 A; of the utility nothing is known.
+        ("HEAT_OR_ALTITUDE", Caution),
+        ("SUPPLY_DROP_HIGH", Caution),
+        ("MOTOR_VOLTS_LOW", Caution),
+        ("DEVICE_PROVISIONAL", Caution),
+        ("TRANSFORMER_OR_UTILITY", Caution),
+        ("COOLS_ABOVE", Note),
+        ("GROUND_WIRE_GREW", Note),
+    ];
     let answer = evaluated(HOUSE);
     assert_eq!(found(&answer), expected);
     let unusual: Vec<_> = answer.findings.iter().filter(|one| matches!(one, Finding::BeyondUsual { .. })).collect();
@@ -285,7 +295,10 @@ fn the_lead_and_the_findings_of_the_surface_pump() {
     prints(in_feet(here.order), 1, "30.9");
     assert!(here.ways.iter().all(Option::is_some));
     assert!(answer.deeper.is_none(), "no well to be deeper");
-    assert_eq!(found(&answer), [("PIPE_FAST", Severity::Caution)]);
+    // Of the low-harmonic drive that it goes by: a dV/dt filter, a device that stands in until its marking is known, a
+    // utility of which nothing is known, and a supply of 480 V whose ground is not told.
+    let told = ["PIPE_FAST", "LEAD_NEEDS_FILTER", "DEVICE_PROVISIONAL", "TRANSFORMER_OR_UTILITY", "SUPPLY_GROUNDING"];
+    assert_eq!(found(&answer), told.map(|code| (code, Severity::Caution)));
     let fast = answer.findings.iter().find_map(|finding| match finding {
         Finding::PipeFast { part, velocity, usual } => Some((*part, *velocity, *usual)),
         _ => None,

@@ -8,9 +8,10 @@ use super::tree::{File, code, program, rust};
 const CORE: &[(&str, &[&str])] = &[
     ("quantity", &[]),
     ("numeric", &[]),
-    // They name the fields of a job and what is odd about a curve, and nothing more of either.
+    // They name the fields of a job, what is odd about a curve, a remedy, the least share of volts and types of
+    // enclosures, and nothing more of any.
     ("error", &["job", "quantity"]),
-    ("finding", &["job", "quantity", "pump"]),
+    ("finding", &["job", "quantity", "pump", "cable", "power", "standards"]),
     ("standards", &["quantity"]),
     ("water", CHAPTER),
     ("pump", CHAPTER),

@@ -82,7 +82,7 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/pictures/head.rs", &["part"]),
     ("app/src/pictures/water.rs", &["mark"]),
     ("app/src/pictures/well.rs", &["part", "valve", "rod", "start", "end"]),
-    ("app/src/pictures/pump/mod.rs", &["start", "middle", "end"]),
+    ("app/src/pictures/svg.rs", &["start", "middle", "end"]),
     // Keys that take back and do again, beside the control key.
     ("app/src/pages/job/bar.rs", &["z", "y"]),
     // What the style sheets and the screen are asked for.
@@ -93,6 +93,11 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/parts/screen_settings.rs", &["settings-menu"]),
     // An element of MathML.
     ("app/src/parts/working/formula.rs", &["mfrac"]),
+    // Ids and states of the cells of own equipment, and the ending and kind of its file.
+    (
+        "app/src/pages/job/equipment.rs",
+        &["own.{}.{column}", "{}-says", "error", "assumed", "typed", "decimal", "csv", "text/csv"],
+    ),
     // The ending and the kind of a job file.
     ("app/src/pages/job/papers.rs", &["json", "application/json"]),
     // Keys of the browser's storage, and of the entries there.

@@ -1,4 +1,4 @@
-//! The two conductors from the service to the drive.
+//! The conductors from the service to the drive.
 
 use super::ampacity::{Setting, required_ampacity};
 use super::drop::{Load, Phases};
@@ -17,6 +17,8 @@ pub const USUAL_WHOLE_DROP: f64 = 0.05;
 pub struct Feeder {
     /// Nominal line voltage of the service.
     pub supply: ElectricPotential,
+    /// Lines of the service.
+    pub phases: Phases,
     /// Rated input current of the drive's frame, rms: what 430.122(A) goes by.
     pub rated_input: ElectricCurrent,
     /// Input current at the motor's load, rms: what drops volts.
@@ -51,7 +53,7 @@ pub struct Fed {
 /// The conductors that serve a drive over each stretch of lengths, shortest first, with their ground.
 ///
 /// They carry at least 125 % of the drive's rated input current, and drop no more than is allowed at the running one; the
-/// load's power factor is its true one. Two conductors, out and back.
+/// load's power factor is its true one. Two conductors, out and back, or three.
 ///
 /// # Units
 /// Lengths one way.
@@ -91,7 +93,7 @@ fn demands(feeder: &Feeder) -> Result<Demands, OutsideRange> {
             sending: feeder.supply,
             current: feeder.running,
             power_factor: feeder.power_factor,
-            phases: Phases::Single,
+            phases: feeder.phases,
         },
         required: required_ampacity(feeder.rated_input),
         setting: feeder.setting,
@@ -113,6 +115,7 @@ mod tests {
     fn feeder(rated: f64, running: f64, metal: Metal) -> Feeder {
         Feeder {
             supply: volts(480.0),
+            phases: Phases::Single,
             rated_input: amperes(rated),
             running: amperes(running),
             power_factor: 0.98509,

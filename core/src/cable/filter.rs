@@ -2,8 +2,10 @@
 
 use super::drop::{Load, longest_lead};
 use crate::error::OutsideRange;
-use crate::quantity::{ElectricPotential, Length, OhmsPerLength, feet, in_meters, in_volts, meters, volts};
-use serde::Serialize;
+use crate::quantity::{
+    ElectricPotential, Length, Money, OhmsPerLength, PieceAndSize, feet, in_meters, in_volts, meters, volts,
+};
+use serde::{Deserialize, Serialize};
 
 /// Share of its volts that a sine filter costs where it is built into the drive: practice.
 pub const SINE_BUILT_IN: f64 = 0.03;
@@ -11,7 +13,7 @@ pub const SINE_BUILT_IN: f64 = 0.03;
 pub const SINE_SEPARATE: f64 = 0.05;
 
 /// What stands between the drive and the lead.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Remedy {
     /// Nothing.
@@ -22,6 +24,27 @@ pub enum Remedy {
     DvDtFilter,
     /// A filter that leaves little but the sine.
     SineFilter,
+}
+
+impl Remedy {
+    /// Invented price of the remedy, by the motor's size, until a quote replaces it.
+    ///
+    /// # Units
+    /// Money for the piece and for each horsepower of the motor.
+    /// # Range
+    /// Every remedy.
+    /// # Source
+    /// [practice]: in the order of makers' lists, no list's figures.
+    #[must_use]
+    pub fn invented_price(self) -> PieceAndSize {
+        let (fixed, per_hp) = match self {
+            Self::NoneNeeded => (0.0, 0.0),
+            Self::OutputReactor => (150.0, 15.0),
+            Self::DvDtFilter => (300.0, 30.0),
+            Self::SineFilter => (500.0, 60.0),
+        };
+        PieceAndSize { fixed: Money(fixed), per_hp: Money(per_hp) }
+    }
 }
 
 /// A remedy's figures.
@@ -179,6 +202,14 @@ mod tests {
             assert!(now >= last, "{length} ft");
             last = now;
         }
+    }
+
+    #[test]
+    fn a_stronger_remedy_costs_more() {
+        let all = [Remedy::NoneNeeded, Remedy::OutputReactor, Remedy::DvDtFilter, Remedy::SineFilter];
+        let prices = all.map(Remedy::invented_price);
+        assert_eq!(prices[0].fixed, Money(0.0));
+        assert!(prices.windows(2).all(|pair| pair[0].fixed < pair[1].fixed && pair[0].per_hp < pair[1].per_hp));
     }
 
     #[test]

@@ -74,13 +74,41 @@ pub fn proximity_effect(
     })
 }
 
+/// What alternating current adds to the resistance of a listed conductor, its neighbors touching, as a share: y_s + y_p.
+///
+/// # Units
+/// Dimensionless.
+/// # Range
+/// 14 AWG to 500 kcmil with THW-thick insulation; conductor −60 to 150 °C, 0 to 120 Hz; not in steel conduit, whose own
+/// loss is not in it.
+/// # Errors
+/// [`OutsideRange`] names `temperature` (°C) or `frequency` (Hz).
+/// # Source
+/// [iec-60287-1-1] on [nec-2023-ch9-t8].
+pub fn alternating_share(
+    size: Size,
+    metal: Metal,
+    temperature: Celsius,
+    frequency: Frequency,
+    phases: Phases,
+) -> Result<f64, OutsideRange> {
+    OutsideRange::check("frequency", in_hertz(frequency), 0.0, 120.0)?;
+    let direct = resistance_at(table_resistance(size, metal), metal, temperature)?;
+    let skin = skin_effect(direct, frequency, ROUND_STRANDED)?;
+    Ok(skin + proximity_effect(direct, frequency, ROUND_STRANDED, nearness(size), phases)?)
+}
+
+/// Diameter of a conductor over the distance to the axis of the next, insulations touching.
+fn nearness(size: Size) -> f64 {
+    (size.row().diameter() / size.row().insulated_diameter()).value
+}
+
 /// Resistance of a listed conductor to alternating current, its neighbors touching: R′ (1 + y_s + y_p).
 ///
 /// # Units
 /// Ohms per length.
 /// # Range
-/// 14 AWG to 500 kcmil with THW-thick insulation; conductor −60 to 150 °C, 0 to 120 Hz; not in steel conduit, whose own
-/// loss is not in it.
+/// As [`alternating_share`].
 /// # Errors
 /// [`OutsideRange`] names `temperature` (°C) or `frequency` (Hz).
 /// # Source
@@ -93,12 +121,8 @@ pub fn ac_resistance(
     frequency: Frequency,
     phases: Phases,
 ) -> Result<OhmsPerLength, OutsideRange> {
-    OutsideRange::check("frequency", in_hertz(frequency), 0.0, 120.0)?;
-    let direct = resistance_at(table_resistance(size, metal), metal, temperature)?;
-    let nearness = (size.row().diameter() / size.row().insulated_diameter()).value;
-    let skin = skin_effect(direct, frequency, ROUND_STRANDED)?;
-    let near = proximity_effect(direct, frequency, ROUND_STRANDED, nearness, phases)?;
-    Ok(direct * (1.0 + skin + near))
+    let added = alternating_share(size, metal, temperature, frequency, phases)?;
+    Ok(resistance_at(table_resistance(size, metal), metal, temperature)? * (1.0 + added))
 }
 
 #[cfg(test)]

@@ -9,9 +9,10 @@ use super::sweep::{DEEPEST_FEET, DepthRun, Stretch, Sweep, WaySweep, demands, de
 use super::water::Water;
 use crate::cost::price::Prices;
 use crate::job::{Inputs, Job, MotorCurrent, Way, provisional};
+use crate::power::supply::provisional_device;
 use crate::pump::motor::{MotorKind, assumed_efficiency_and_power_factor, next_standard_power, table_current};
 use crate::pump::power::{shaft_power, water_power};
-use crate::quantity::{Length, Power, feet, horsepower, in_horsepower, watts};
+use crate::quantity::{ElectricCurrent, Length, Power, feet, horsepower, in_horsepower, watts};
 use crate::standards::motor_current::TABLE;
 
 /// Depth over which the slope of the power is taken.
@@ -115,7 +116,17 @@ fn of_motor(
     } else {
         let (efficiency, power_factor) = assumed_efficiency_and_power_factor(job.choices.motor_kind(), motor);
         let current = table_current(motor, way.rated()).ok()?;
-        demands_of(way, inputs, &job.choices, current, power_factor, provisional(motor, efficiency).ok()?)?
+        demands_of(way, inputs, &job.choices, current, power_factor, device(inputs, motor, efficiency)?)?
     };
     depth_runs(&demands, prices, motor, stretch)
+}
+
+/// The device ahead of another motor: by the rated input of the job's way, which grows with the motor; without one as it
+/// is assumed.
+fn device(inputs: &Inputs, motor: Power, efficiency: f64) -> Option<ElectricCurrent> {
+    let own = inputs.motor_power.as_ref().ok()?.value;
+    match inputs.rated_input {
+        Some(rated) => provisional_device(rated * (motor / own).value).ok(),
+        None => provisional(motor, efficiency).ok(),
+    }
 }

@@ -8,16 +8,20 @@ mod deeper;
 mod here;
 mod motor;
 mod report;
+mod service;
 mod sweep;
 mod water;
+mod ways;
 
 pub use break_even::{BreakEven, Crossing, Place};
 pub use here::{Here, Saving, WayHere};
 pub use motor::MotorLoad;
 pub use report::{error as error_report, report};
+pub use service::LeadInService;
 pub use sweep::{Basis, DEEPEST_FEET, DepthRun, Sweep, WaySweep};
 pub use water::*;
-pub(crate) use water::{LEAST_BAND, largest_load};
+pub(crate) use water::{LEAST_BAND, counted_service_factor, largest_load};
+pub use ways::*;
 
 use crate::error::InputError;
 use crate::finding::Finding;
@@ -49,6 +53,8 @@ pub struct Evaluation {
     pub water: Water,
     /// The motor's load; `None` while the power at the shaft is not known.
     pub motor: Option<MotorLoad>,
+    /// Every way to run the motor.
+    pub ways: Ways,
     /// Cost against depth; `None` while a figure that it needs is missing or wrong.
     pub sweep: Option<Sweep>,
     /// Cost against the depth of the water; `None` while the power at the shaft is not known.
@@ -58,6 +64,8 @@ pub struct Evaluation {
     pub depth: Option<Length>,
     /// The lead at the job's depth; `None` without a sweep or a depth.
     pub here: Option<Here>,
+    /// The 240 V and the 480 V lead in service.
+    pub service: [Option<LeadInService>; 2],
     /// What is unwise or unsafe, gravest first.
     pub findings: Vec<Finding>,
 }
@@ -89,13 +97,18 @@ pub fn evaluate(job: &Job) -> Evaluation {
     let motor = motor::motor_load(job, &inputs, &water);
     let kind = job.choices.motor_kind();
     let (depth, surface) = lead(kind, &inputs);
+    let ways = ways::ways(job, &inputs, &water, depth.zip(surface).map(|(depth, surface)| depth + surface));
+    ways::follows(&mut inputs, &job.choices, &ways);
     let sweep = surface.and_then(|surface| sweep::sweep(&inputs, &job.choices, surface));
     let here = sweep.as_ref().and_then(|sweep| Some(here::here(sweep, depth?)));
     let deeper = deeper::deeper(job, &inputs, &water);
+    let service = service::service(job, &inputs, &water, motor.as_ref(), here.as_ref());
     let mut findings = water::findings(job, &inputs, &water);
     findings.extend(in_the_lead(job, here.as_ref()));
+    findings.extend(ways::of_job(job, &ways));
     findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity()));
-    Evaluation { errors: inputs.errors.clone(), kind, inputs, water, motor, sweep, deeper, depth, here, findings }
+    let errors = inputs.errors.clone();
+    Evaluation { errors, kind, inputs, water, motor, ways, sweep, deeper, depth, here, service, findings }
 }
 
 /// Depth of the job, and the lead on the surface beyond it. The lead of a motor on the surface is told whole as a

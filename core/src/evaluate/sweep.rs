@@ -217,16 +217,16 @@ pub(super) fn depth_runs(demands: &Demands, prices: &Prices, motor: Power, stret
         if to < from || (to <= depth && !found.is_empty()) {
             continue;
         }
-        let metal = cable_metal(demands.setting.metal, &run);
+        let metal = cable_metal(demands.setting.metal, &run, demands.load.phases);
         found.push(DepthRun { from: depth, to, price: cable_price(prices, metal), metal, motor, run });
         depth = to;
     }
     Some(found)
 }
 
-/// Metal in a length of cable: three phases and a ground in each set, by table 8 areas and strand lay.
-fn cable_metal(metal: Metal, run: &Run) -> MassPerLength {
+/// Metal in a length of cable: the conductors of the current and a ground in each set, by table 8 areas and strand lay.
+pub(super) fn cable_metal(metal: Metal, run: &Run, phases: Phases) -> MassPerLength {
     let sets = f64::from(run.conductor.sets);
     let mass = |size: Size| metal_mass(metal, circular_mils(size.row().cmil), STRAND_LAY);
-    (mass(run.conductor.size) * 3.0 + mass(run.ground)) * sets
+    (mass(run.conductor.size) * f64::from(phases.conductors()) + mass(run.ground)) * sets
 }

@@ -1,14 +1,18 @@
 //! What is chosen rather than measured.
 
+use crate::cable::filter::Remedy;
 use crate::cable::reactance::Build;
+use crate::power::family::Class;
+use crate::power::generator::Hookup;
 use crate::pump::motor::MotorKind;
 use crate::standards::ampacity::Rating;
 use crate::standards::conductor::Metal;
+use crate::standards::enclosure::EnclosureType;
 use crate::standards::pipe::{Nominal, Series};
 use crate::water::line::FrictionMethod;
 use serde::{Deserialize, Serialize};
 
-use super::Field;
+use super::{Field, Grounding, Place};
 
 /// How the demand is told.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -167,6 +171,28 @@ pub struct Choices {
     pub control: Option<Control>,
     /// The pipes, in the order of [`Part::ALL`].
     pub pipes: [PipePick; 3],
+    /// Where the equipment stands. Assumed: outdoors.
+    pub place: Option<Place>,
+    /// True where it stands in the shade. Assumed: it does not.
+    pub shaded: Option<bool>,
+    /// Type of its enclosure. Assumed: 3R.
+    pub enclosure: Option<EnclosureType>,
+    /// How the supply is grounded. Nothing is assumed.
+    pub grounding: Option<Grounding>,
+    /// Metal of the supply conductors. Assumed: copper.
+    pub feeder_metal: Option<Metal>,
+    /// Build of the supply conductors. Assumed: plastic conduit.
+    pub feeder_build: Option<Build>,
+    /// Most parallel sets of supply conductors. Assumed: 1.
+    pub feeder_sets: Option<Sets>,
+    /// Class of a three-phase line or set that might be had. Assumed: 480 V.
+    pub three_phase: Option<Class>,
+    /// How a generator set feeds two lines. Assumed: as it was built, a single-phase set.
+    pub hookup: Option<Hookup>,
+    /// True where the motor's nameplate says inverter duty. Assumed: it does not.
+    pub inverter_duty: Option<bool>,
+    /// What stands between drive and lead. Assumed: the least that the motor needs.
+    pub remedy: Option<Remedy>,
 }
 
 impl Choices {
@@ -228,6 +254,51 @@ impl Choices {
     #[must_use]
     pub fn control(&self) -> Control {
         self.control.unwrap_or_default()
+    }
+    /// Where the equipment stands.
+    #[must_use]
+    pub fn place(&self) -> Place {
+        self.place.unwrap_or_default()
+    }
+    /// Whether the sun is kept off the cabinet: by shade, or indoors.
+    #[must_use]
+    pub fn out_of_the_sun(&self) -> bool {
+        !self.place().outdoors() || self.shaded.unwrap_or(false)
+    }
+    /// Type of the equipment's enclosure.
+    #[must_use]
+    pub fn enclosure(&self) -> EnclosureType {
+        self.enclosure.unwrap_or(EnclosureType::T3R)
+    }
+    /// Metal of the supply conductors.
+    #[must_use]
+    pub fn feeder_metal(&self) -> Metal {
+        self.feeder_metal.unwrap_or(Metal::Copper)
+    }
+    /// Build of the supply conductors.
+    #[must_use]
+    pub fn feeder_build(&self) -> Build {
+        self.feeder_build.unwrap_or(Build::PlasticConduit)
+    }
+    /// Most parallel sets of supply conductors.
+    #[must_use]
+    pub fn feeder_sets(&self) -> u8 {
+        self.feeder_sets.unwrap_or(Sets::ONE).get()
+    }
+    /// Class of a three-phase line or set.
+    #[must_use]
+    pub fn three_phase(&self) -> Class {
+        self.three_phase.unwrap_or(Class::High)
+    }
+    /// How a generator set feeds two lines.
+    #[must_use]
+    pub fn hookup(&self) -> Hookup {
+        self.hookup.unwrap_or(Hookup::AsBuilt)
+    }
+    /// Whether the motor is made for inverter duty.
+    #[must_use]
+    pub fn inverter_duty(&self) -> bool {
+        self.inverter_duty.unwrap_or(false)
     }
     /// The pipe that was picked for a part.
     #[must_use]

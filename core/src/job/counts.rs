@@ -32,6 +32,7 @@ impl Field {
             Self::SuctionLift | Self::SuctionLength | Self::NpshRequired | Self::NpshMargin => !submersible,
             Self::PumpEfficiency => !tells_power(&job.curve),
             Self::ShutOffHead => !tells_shut_off(&job.curve),
+            Self::SunRise => !choices.out_of_the_sun(),
             _ => in_the_demand(self, choices) && in_the_line(self, choices),
         }
     }

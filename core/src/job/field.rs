@@ -178,6 +178,64 @@ fields! {
     CableMetal = "prices.cable_metal";
     /// What the equipment of the 480 V way costs beyond that of the 240 V way.
     ExtraEquipment = "prices.extra_equipment";
+    /// Voltage of the single-phase supply, line to line.
+    SupplyVolts = "supply.volts";
+    /// Rating of the transformer on the pole.
+    TransformerRating = "supply.transformer";
+    /// Impedance of that transformer.
+    TransformerImpedance = "supply.transformer_impedance";
+    /// Apparent power of other load on that transformer.
+    OtherLoad = "supply.other_load";
+    /// Largest current that the utility lets a motor draw.
+    UtilityLimit = "supply.utility_limit";
+    /// From the transformer to the equipment, along the conductors.
+    PoleDistance = "supply.distance";
+    /// Warmest surroundings along the supply conductors.
+    FeederAmbient = "supply.feeder_ambient";
+    /// Largest voltage drop along the supply conductors.
+    AllowedSupplyDrop = "supply.allowed_drop";
+    /// Largest voltage drop of supply conductors and lead together.
+    AllowedWholeDrop = "supply.allowed_whole_drop";
+    /// Warmest air around the equipment, in the shade.
+    DriveAmbient = "supply.drive_ambient";
+    /// What the sun on the cabinet adds.
+    SunRise = "supply.sun";
+    /// Short-circuit current rating that is marked on the equipment.
+    MarkedShortCircuit = "supply.short_circuit_rating";
+    /// Dip in the motor's circuit that a start may cause.
+    StartDipMotor = "supply.start_dip_motor";
+    /// Dip at the pole that a start may cause.
+    StartDipPole = "supply.start_dip_pole";
+    /// Distance of the nearest three-phase line.
+    LineDistance = "supply.line_distance";
+    /// Rating of a generator set.
+    GeneratorRating = "supply.generator";
+    /// Share of that rating that heat and altitude leave.
+    GeneratorSite = "supply.generator_site";
+    /// Time in which the drive's pulse rises.
+    RiseTime = "cable.rise_time";
+    /// Speed of a pulse along the lead.
+    WaveSpeed = "cable.wave_speed";
+    /// Surge impedance of the lead.
+    CableImpedance = "cable.surge_impedance";
+    /// Surge impedance of the motor.
+    MotorImpedance = "motor.surge_impedance";
+    /// Largest peak that the motor stands.
+    MotorPeakLimit = "motor.peak_limit";
+    /// What the utility asks for a line extension of any length.
+    LineFixed = "prices.line_fixed";
+    /// What it asks for each length.
+    LinePrice = "prices.line_price";
+    /// Length that it brings without charge.
+    LineFree = "prices.line_free";
+    /// Hours that the pump runs in a year.
+    YearlyHours = "energy.hours";
+    /// Price of energy.
+    EnergyPrice = "energy.price";
+    /// Discount rate of a year.
+    Discount = "energy.discount";
+    /// Years that are counted.
+    Years = "energy.years";
 }
 
 impl Field {

@@ -47,6 +47,8 @@ pub struct Inputs {
     pub device: Checked<ElectricCurrent>,
     /// Prices.
     pub prices: Result<Prices, InputError>,
+    /// Rated input of the way that the job goes by, where its device follows from it.
+    pub rated_input: Option<ElectricCurrent>,
     /// Every figure of the job.
     pub entered: Entered,
     /// Every figure that can't be used, each once, in the order of the pages.
@@ -88,6 +90,7 @@ impl Inputs {
             ambient: entered.need(Field::Ambient, Celsius),
             allowed_drop: entered.need(Field::AllowedDrop, percent),
             prices: priced(&entered),
+            rated_input: None,
             errors: entered.errors().cloned().collect(),
             follows: BTreeMap::new(),
             motor_power,
@@ -130,6 +133,18 @@ impl Inputs {
         }
         for (field, entry) in found {
             self.follow(field, entry);
+        }
+    }
+
+    /// Takes the device that the way of the job asks for, in place of the one that stood in for it; one that its field
+    /// does not accept is left.
+    pub(crate) fn take_device(&mut self, device: ElectricCurrent, rated_input: ElectricCurrent) {
+        let entry = Entry::new(in_amperes(device), Unit::Ampere);
+        if Field::DeviceAmps.check(entry).is_ok() {
+            self.device = Ok(Known::assumed(device));
+            self.rated_input = Some(rated_input);
+            self.follow(Field::DeviceAmps, Some(entry));
+            self.errors.retain(|error| error.field() != Field::DeviceAmps);
         }
     }
 

@@ -6,6 +6,7 @@ mod entered;
 mod field;
 mod inputs;
 mod model;
+mod place;
 mod spec;
 pub mod wire;
 
@@ -15,4 +16,5 @@ pub use field::Field;
 pub(crate) use inputs::provisional;
 pub use inputs::{Inputs, MotorCurrent};
 pub use model::{Job, Way};
+pub use place::{Grounding, Place, WayKey};
 pub use spec::{Spec, Stand};

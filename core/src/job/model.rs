@@ -1,6 +1,6 @@
 //! A job as it was entered.
 
-use super::{Choices, Field, Part};
+use super::{Choices, Field, Part, WayKey};
 use crate::pump::motor::RatedVoltage;
 use crate::quantity::{ElectricPotential, Entry, Unit, volts};
 use serde::{Deserialize, Serialize};
@@ -92,12 +92,18 @@ pub struct Job {
     /// Points of the pump's curve, as text: one point a line, flow in gpm and head in feet unless a first line names
     /// the units. Empty without a curve.
     pub curve: String,
+    /// The user's own families of equipment, as a table in text, a row for each frame. Empty without any.
+    pub families: String,
+    /// The way that was chosen to run the motor; until one is, the cheapest that serves stands in.
+    pub way: Option<WayKey>,
     figures: BTreeMap<Field, Entry>,
 }
 
 impl Job {
     /// Most bytes of a curve's text.
     pub const MOST_CURVE: usize = 50_000;
+    /// Most bytes of the text of the user's own families.
+    pub const MOST_FAMILIES: usize = 50_000;
 
     /// A job with a name and nothing entered.
     #[must_use]
@@ -122,7 +128,8 @@ impl Job {
     /// Whether nothing was entered yet but a name.
     #[must_use]
     pub fn is_blank(&self) -> bool {
-        self.figures.is_empty() && self.choices == Choices::default() && self.curve.is_empty()
+        let texts = self.curve.is_empty() && self.families.is_empty();
+        self.figures.is_empty() && self.choices == Choices::default() && self.way.is_none() && texts
     }
 
     /// Enters a figure, or clears the field.

@@ -59,60 +59,16 @@ impl Spec {
 
 /// What a field accepts and what stands in for it.
 pub(super) fn spec(field: Field) -> Spec {
-    use Field as F;
-    match field {
-        F::PumpSetting
-        | F::StaticLevel
-        | F::Drawdown
-        | F::WellDepth
-        | F::MinimumSubmergence
-        | F::SurfaceRun
-        | F::Ambient
-        | F::Altitude => site(field),
-        F::Flow
-        | F::PumpingHours
-        | F::IrrigatedArea
-        | F::WaterDepth
-        | F::ApplicationEfficiency
-        | F::People
-        | F::BeefCattle
-        | F::DairyCows
-        | F::Horses
-        | F::PersonDaily
-        | F::BeefDaily
-        | F::DairyDaily
-        | F::HorseDaily => demand(field),
-        F::SpecificCapacity
-        | F::Transmissivity
-        | F::Storage
-        | F::BoreDiameter
-        | F::AquiferTime
-        | F::WellLoss
-        | F::TestedYield
-        | F::CasingInside
-        | F::ScreenTop
-        | F::WaterTemperature => well(field),
-        F::PumpEfficiency
-        | F::ShutOffHead
-        | F::CurveFrequency
-        | F::LeastFrequency
-        | F::MostFrequency
-        | F::NpshRequired
-        | F::NpshMargin
-        | F::MotorDiameter
-        | F::SleeveInside
-        | F::LeastFlow
-        | F::PumpMass => pump(field),
-        F::MotorPower
-        | F::NameplateAmps230
-        | F::NameplateAmps460
-        | F::ServiceFactor
-        | F::ServiceAmps230
-        | F::ServiceAmps460
-        | F::MotorPowerFactor
-        | F::MotorEfficiency => motor(field),
-        F::AllowedDrop | F::DeviceAmps | F::CableFixed | F::CableMetal | F::ExtraEquipment => lead(field),
-        _ => line(field),
+    match field.path().split_once('.').map(|(group, _)| group) {
+        Some("site") => site(field),
+        Some("demand") => demand(field),
+        Some("well") => well(field),
+        Some("line") => line(field),
+        Some("pump") => pump(field),
+        Some("motor") => motor(field),
+        Some("cable") => lead(field),
+        Some("supply") => supply(field),
+        _ => money(field),
     }
 }
 
@@ -208,6 +164,8 @@ fn motor(field: Field) -> Spec {
         Field::MotorPower => Spec::of(0.5, 200.0, Unit::Horsepower).usual_to(20.0).or(Stand::Follows),
         Field::ServiceFactor => Spec::of(1.0, 1.4, Unit::One).or(Stand::Follows),
         Field::MotorPowerFactor | Field::MotorEfficiency => Spec::of(0.4, 0.98, Unit::One).or(Stand::Follows),
+        Field::MotorImpedance => Spec::of(100.0, 10_000.0, Unit::Ohm).or(Stand::Follows),
+        Field::MotorPeakLimit => Spec::of(600.0, 3000.0, Unit::Volt).or(Stand::Follows),
         _ => Spec::of(0.5, 800.0, Unit::Ampere),
     }
 }
@@ -216,6 +174,44 @@ fn lead(field: Field) -> Spec {
     match field {
         Field::AllowedDrop => Spec::of(0.5, 15.0, Unit::Percent).usual_to(5.0).assumed(5.0),
         Field::DeviceAmps => Spec::of(15.0, 2000.0, Unit::Ampere).or(Stand::Follows),
+        Field::RiseTime => Spec::of(0.02, 5.0, Unit::Microsecond).assumed(0.1),
+        Field::WaveSpeed => Spec::of(100.0, 250.0, Unit::MeterPerMicrosecond).assumed(150.0),
+        _ => Spec::of(20.0, 300.0, Unit::Ohm).assumed(80.0),
+    }
+}
+
+fn supply(field: Field) -> Spec {
+    let celsius = |usual: f64| Spec::of(-40.0, 60.0, Unit::DegreeCelsius).usual_from(-10.0).usual_to(usual);
+    match field {
+        Field::SupplyVolts => Spec::of(200.0, 600.0, Unit::Volt).assumed(240.0),
+        Field::TransformerRating => Spec::of(5.0, 500.0, Unit::KilovoltAmpere).or(Stand::Follows),
+        Field::TransformerImpedance => Spec::of(1.0, 8.0, Unit::Percent).assumed(2.0),
+        Field::OtherLoad => Spec::of(0.0, 500.0, Unit::KilovoltAmpere),
+        Field::UtilityLimit => Spec::of(1.0, 5000.0, Unit::Ampere),
+        Field::PoleDistance => Spec::of(0.0, 10_000.0, Unit::Foot).usual_to(1000.0),
+        Field::FeederAmbient | Field::DriveAmbient => celsius(40.0).or(Stand::Follows),
+        Field::AllowedSupplyDrop => Spec::of(0.5, 15.0, Unit::Percent).usual_to(3.0).assumed(3.0),
+        Field::AllowedWholeDrop => Spec::of(0.5, 15.0, Unit::Percent).usual_to(5.0).assumed(5.0),
+        Field::SunRise => Spec::of(0.0, 40.0, Unit::Kelvin).assumed(10.0),
+        Field::MarkedShortCircuit => Spec::of(1.0, 200.0, Unit::Kiloampere).or(Stand::Follows),
+        Field::StartDipMotor => Spec::of(1.0, 30.0, Unit::Percent).usual_to(15.0).assumed(15.0),
+        Field::StartDipPole => Spec::of(1.0, 30.0, Unit::Percent).usual_to(5.0).assumed(5.0),
+        Field::LineDistance => Spec::of(0.0, 500_000.0, Unit::Foot),
+        Field::GeneratorRating => Spec::of(0.5, 2000.0, Unit::KilovoltAmpere),
+        _ => Spec::of(0.3, 1.0, Unit::One).assumed(1.0),
+    }
+}
+
+/// Prices are invented until a quote replaces them; the usual charge of a line extension is common practice.
+fn money(field: Field) -> Spec {
+    match field {
+        Field::LineFixed => Spec::of(0.0, 1e7, Unit::Dollar).assumed(5000.0),
+        Field::LinePrice => Spec::of(0.0, 10_000.0, Unit::DollarPerFoot).assumed(25.0),
+        Field::LineFree => Spec::of(0.0, 500_000.0, Unit::Foot).assumed(0.0),
+        Field::YearlyHours => Spec::of(0.0, 8784.0, Unit::Hour).assumed(1500.0),
+        Field::EnergyPrice => Spec::of(0.0, 5.0, Unit::DollarPerKilowattHour).assumed(0.12),
+        Field::Discount => Spec::of(0.0, 30.0, Unit::Percent).assumed(6.0),
+        Field::Years => Spec::of(1.0, 50.0, Unit::Year).assumed(15.0),
         Field::CableFixed => Spec::of(0.0, 1000.0, Unit::DollarPerFoot).assumed(0.5),
         Field::CableMetal => Spec::of(0.0, 1000.0, Unit::DollarPerPound).assumed(9.0),
         _ => Spec::of(-1e6, 1e6, Unit::Dollar).assumed(900.0),

@@ -35,6 +35,14 @@ pub enum Conversion {
     Hour,
     /// Standard acceleration of free fall, feet or meters in a second in a second.
     Gravity,
+    /// Fahrenheit degrees in a kelvin; kelvins in a kelvin.
+    Warming,
+    /// Feet in a hundred meters; meters in a hundred meters.
+    HundredMeters,
+    /// Horsepower in a horsepower; in a kilowatt.
+    Horsepower,
+    /// Meters in a thousand feet; in a kilometer.
+    Kilofoot,
 }
 
 impl Conversion {
@@ -55,6 +63,10 @@ impl Conversion {
             Self::Spread => Symbol::of("N", "A"),
             Self::Hour => Symbol::of("N", "t"),
             Self::Gravity => Symbol::plain("g"),
+            Self::Warming => Symbol::of("N", "T"),
+            Self::HundredMeters => Symbol::of("N", "h"),
+            Self::Horsepower => Symbol::of("N", "H"),
+            Self::Kilofoot => Symbol::of("N", "R"),
         }
     }
 
@@ -78,6 +90,10 @@ impl Conversion {
             Self::Spread => (SQUARE_METER_PER_ACRE * 0.0254 / CUBIC_METER_PER_GALLON, 1e4),
             Self::Hour => (60.0, 3600.0),
             Self::Gravity => (STANDARD_GRAVITY / METER_PER_FOOT, STANDARD_GRAVITY),
+            Self::Warming => (1.8, 1.0),
+            Self::HundredMeters => (100.0 / METER_PER_FOOT, 100.0),
+            Self::Horsepower => (1.0, 1000.0 / WATT_PER_HORSEPOWER),
+            Self::Kilofoot => (1000.0 * METER_PER_FOOT, 1000.0),
         };
         match system {
             UnitSystem::Us => us,

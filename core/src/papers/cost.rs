@@ -11,9 +11,9 @@ use crate::pump::motor::MotorKind;
 use crate::quantity::{Length, Money, MoneyPerLength, Unit, circular_mils, in_pounds, in_pounds_per_foot};
 use crate::standards::conductor::Metal;
 
-const FIXED: Symbol = Symbol::of("c", "0");
-const METAL_PRICE: Symbol = Symbol::plain("p");
-const METAL: Symbol = Symbol::plain("m");
+pub(super) const FIXED: Symbol = Symbol::of("c", "0");
+pub(super) const METAL_PRICE: Symbol = Symbol::plain("p");
+pub(super) const METAL: Symbol = Symbol::plain("m");
 const PHASE_METAL: Symbol = Symbol::of("m", "p");
 const GROUND_METAL: Symbol = Symbol::of("m", "g");
 const PHASE_AREA: Symbol = Symbol::of("A", "p");
@@ -53,7 +53,7 @@ fn put_extra(evaluation: &Evaluation, sheet: &mut Sheet) -> Option<()> {
     Some(())
 }
 
-fn per_length(price: MoneyPerLength) -> (f64, Unit) {
+pub(super) fn per_length(price: MoneyPerLength) -> (f64, Unit) {
     (price.per_foot(), Unit::DollarPerFoot)
 }
 

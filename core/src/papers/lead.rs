@@ -2,27 +2,28 @@
 
 use super::math::{Math, Measured, Symbol, formula};
 use super::name::Name;
-use super::sheet::{LEAD, SETS, Sheet, current, power as shown_power};
+use super::sheet::{LEAD, SETS, Sheet, current, power as shown_power, volts};
 use super::working::{EnteredValue, Limit, LimitKind, Working};
+use crate::cable::ampacity::Setting;
 use crate::cable::conductor::table_resistance;
-use crate::cable::drop::drop_parts;
-use crate::cable::lead::{Conductor, Demands, impedance};
+use crate::cable::drop::{DropParts, Phases, drop_parts};
+use crate::cable::lead::{Conductor, Demands, Run, impedance};
 use crate::cable::reactance::{Build, reactance};
 use crate::evaluate::{Evaluation, WayHere};
 use crate::finding::Finding;
 use crate::job::{Known, Origin, Way};
 use crate::pump::motor::table_rows;
-use crate::quantity::{ElectricCurrent, ElectricPotential, OhmsPerLength, Unit, in_ohms_per_kilofoot, in_volts};
+use crate::quantity::{ElectricCurrent, ElectricPotential, OhmsPerLength, Unit, in_ohms_per_kilofoot};
 use crate::standards::ambient::{ambient_factor, bundle_factor};
 use crate::standards::ampacity::table_310_16;
-use crate::standards::conductor::TABLE_8_AT;
+use crate::standards::conductor::{Metal, TABLE_8_AT};
 
-const CURRENT: Symbol = Symbol::plain("I");
+pub(super) const CURRENT: Symbol = Symbol::plain("I");
 const TABLE: Symbol = Symbol::of("I", "t");
-const NAMEPLATE: Symbol = Symbol::of("I", "n");
+pub(super) const NAMEPLATE: Symbol = Symbol::of("I", "n");
 const OTHER: Symbol = Symbol::of("I", "m");
 pub(super) const RATED: Symbol = Symbol::of("V", "n");
-const RATED_OTHER: Symbol = Symbol::of("V", "m");
+pub(super) const RATED_OTHER: Symbol = Symbol::of("V", "m");
 pub(super) const POWER: Symbol = Symbol::plain("P");
 pub(super) const SHAFT: Symbol = Symbol::of("P", "s");
 const POWERS: [Symbol; 2] = [Symbol::of("P", "1"), Symbol::of("P", "2")];
@@ -81,13 +82,13 @@ fn put_nameplate(
     Some(())
 }
 
-const REQUIRED: Symbol = Symbol::of("I", "r");
-const AMPACITY: Symbol = Symbol::of("I", "z");
-const INSULATION: Symbol = Symbol::of("I", "i");
+pub(super) const REQUIRED: Symbol = Symbol::of("I", "r");
+pub(super) const AMPACITY: Symbol = Symbol::of("I", "z");
+pub(super) const INSULATION: Symbol = Symbol::of("I", "i");
 const TERMINAL: Symbol = Symbol::of("I", "e");
 const AMBIENT: Symbol = Symbol::of("T", "a");
 const AMBIENT_FACTOR: Symbol = Symbol::of("F", "a");
-const BUNDLE_FACTOR: Symbol = Symbol::of("F", "b");
+pub(super) const BUNDLE_FACTOR: Symbol = Symbol::of("F", "b");
 
 /// The lead of a way at the job's depth, and what its choice depended on.
 fn lead_here(evaluation: &Evaluation, way: Way) -> Option<(&WayHere, &Demands)> {
@@ -98,37 +99,55 @@ fn lead_here(evaluation: &Evaluation, way: Way) -> Option<(&WayHere, &Demands)> 
 pub(super) fn ampacity(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Option<Working> {
     let (lead, demands) = lead_here(evaluation, way)?;
     let (run, setting) = (lead.run.run, demands.setting);
-    let Conductor { sets, size } = run.conductor;
-    let column = |rating| table_310_16(size, setting.metal, rating);
     let ambient = evaluation.inputs.ambient.as_ref().ok()?;
-    sheet.enter_conductor(run.conductor, setting.metal);
-    sheet.enter(Name::InsulationRating, EnteredValue::Rating(setting.insulation));
-    sheet.enter(Name::TerminalRating, EnteredValue::Rating(setting.terminals));
+    enter_columns(run.conductor, setting, &mut sheet);
     sheet.put(CURRENT, Name::MotorCurrent, current(demands.load.current), Origin::WorkedOut);
     let required = sheet.step(REQUIRED, formula![1.25, "·", CURRENT], current(demands.required));
+    let around = (Name::Ambient, ambient.origin);
+    let result = put_ampacity(&run, setting, demands.load.phases, around, &mut sheet)?;
+    sheet.cite(&["nec-2023-430.22", "nec-2023-430.122"]);
+    if run.conductor.sets > 1 {
+        sheet.cite(&["nec-2023-310.15c"]);
+    }
+    let limit = lead_limit(way, LimitKind::AtLeast, result, required, run.ampacity >= demands.required);
+    Some(Working { limit: Some(limit), ..sheet.done(result, &[]) })
+}
+
+/// The columns of the ampacity table that a conductor is read in.
+pub(super) fn enter_columns(conductor: Conductor, setting: Setting, sheet: &mut Sheet) {
+    sheet.enter_conductor(conductor, setting.metal);
+    sheet.enter(Name::InsulationRating, EnteredValue::Rating(setting.insulation));
+    sheet.enter(Name::TerminalRating, EnteredValue::Rating(setting.terminals));
+}
+
+/// The ampacity of all sets together, corrected; the surroundings with their name and where they come from.
+pub(super) fn put_ampacity(
+    run: &Run,
+    setting: Setting,
+    phases: Phases,
+    (around, origin): (Name, Origin),
+    sheet: &mut Sheet,
+) -> Option<Measured> {
+    let Conductor { sets, size } = run.conductor;
+    let column = |rating| table_310_16(size, setting.metal, rating);
     let amperes = |value: f64| (value, Unit::Ampere);
     sheet.put(INSULATION, Name::InsulationAmpacity, amperes(column(setting.insulation)?), Origin::Table);
     sheet.put(TERMINAL, Name::TerminalAmpacity, amperes(column(setting.terminals)?), Origin::Table);
-    sheet.put(AMBIENT, Name::Ambient, (ambient.value.0, Unit::DegreeCelsius), ambient.origin);
+    sheet.put(AMBIENT, around, (setting.ambient.0, Unit::DegreeCelsius), origin);
     let factor = ambient_factor(setting.ambient, setting.insulation)?;
     sheet.put(AMBIENT_FACTOR, Name::AmbientFactor, (factor, Unit::One), Origin::Table);
     let mut by_insulation = formula![INSULATION, "·", AMBIENT_FACTOR];
-    let mut sources =
-        vec!["nec-2023-310.16", "nec-2023-310.15b", "nec-2023-110.14c", "nec-2023-430.22", "nec-2023-430.122"];
+    let mut times_sets = Vec::new();
     if sets > 1 {
-        let bundle = bundle_factor(3 * usize::from(sets));
+        let bundle = bundle_factor(usize::from(phases.conductors()) * usize::from(sets));
         sheet.put(BUNDLE_FACTOR, Name::BundleFactor, (bundle, Unit::One), Origin::Table);
         sheet.put(SETS, Name::ParallelSets, (f64::from(sets), Unit::One), Origin::WorkedOut);
         by_insulation.extend(formula!["·", BUNDLE_FACTOR]);
-        sources.push("nec-2023-310.15c");
+        times_sets = formula!["·", SETS];
     }
-    let mut formula = formula![Math::Min(by_insulation, formula![TERMINAL])];
-    if sets > 1 {
-        formula.extend(formula!["·", SETS]);
-    }
-    let result = sheet.step(AMPACITY, formula, current(run.ampacity));
-    let limit = lead_limit(way, LimitKind::AtLeast, result, required, run.ampacity >= demands.required);
-    Some(Working { limit: Some(limit), ..sheet.done(result, &sources) })
+    let formula = [formula![Math::Min(by_insulation, formula![TERMINAL])], times_sets].concat();
+    sheet.cite(&["nec-2023-310.16", "nec-2023-310.15b", "nec-2023-110.14c"]);
+    Some(sheet.step(AMPACITY, formula, current(run.ampacity)))
 }
 
 /// A limit of the lead; a conductor that does not keep it is no size for the way.
@@ -137,19 +156,19 @@ fn lead_limit(way: Way, kind: LimitKind, actual: Measured, limit: Measured, hold
     Limit { kind, actual, limit, holds, severity }
 }
 
-const RESISTANCE: Symbol = Symbol::plain("R");
-const REACTANCE: Symbol = Symbol::plain("X");
+pub(super) const RESISTANCE: Symbol = Symbol::plain("R");
+pub(super) const REACTANCE: Symbol = Symbol::plain("X");
 const ONE_RESISTANCE: Symbol = Symbol::of("R", "1");
 const ONE_REACTANCE: Symbol = Symbol::of("X", "1");
 pub(super) const COS: Symbol = Symbol::plain("cos φ");
-const SIN: Symbol = Symbol::plain("sin φ");
+pub(super) const SIN: Symbol = Symbol::plain("sin φ");
 pub(super) const FACTOR: Symbol = Symbol::plain("k");
-const SENDING: Symbol = Symbol::plain("V");
-const ALONG: Symbol = Symbol::plain("a");
-const ACROSS: Symbol = Symbol::plain("b");
-const DROP: Symbol = Symbol::plain("ΔV");
-const SHARE: Symbol = Symbol::plain("d");
-const ALLOWED: Symbol = Symbol::of("d", "max");
+pub(super) const SENDING: Symbol = Symbol::plain("V");
+pub(super) const ALONG: Symbol = Symbol::plain("a");
+pub(super) const ACROSS: Symbol = Symbol::plain("b");
+pub(super) const DROP: Symbol = Symbol::plain("ΔV");
+pub(super) const SHARE: Symbol = Symbol::plain("d");
+pub(super) const ALLOWED: Symbol = Symbol::of("d", "max");
 
 pub(super) fn drop(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Option<Working> {
     let (lead, demands) = lead_here(evaluation, way)?;
@@ -165,19 +184,10 @@ pub(super) fn drop(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Optio
     sheet.put(COS, Name::PowerFactor, (cos.value, Unit::One), cos.origin);
     sheet.put(FACTOR, Name::PhaseFactor, (load.phases.factor(), Unit::One), Origin::Definition);
     sheet.lead_here(evaluation)?;
-    put_impedance(lead.run.run.conductor, demands, &mut sheet);
+    put_impedance(lead.run.run.conductor, demands.setting.metal, demands.build, &mut sheet);
     let sine = Math::Root(formula![1.0, "−", Math::Power(formula![COS], 2.0)]);
     sheet.step(SIN, vec![sine], ((1.0 - cos.value * cos.value).sqrt(), Unit::One));
-    let over = |inside: Vec<Math>| {
-        let product = [formula![FACTOR, "·", CURRENT, "·", LEAD, "·", "("], inside, formula![")"]].concat();
-        vec![Math::Fraction(product, formula![1000.0])]
-    };
-    sheet.step(ALONG, over(formula![RESISTANCE, "·", COS, "+", REACTANCE, "·", SIN]), volts(parts.along));
-    sheet.step(ACROSS, over(formula![REACTANCE, "·", COS, "−", RESISTANCE, "·", SIN]), volts(parts.across));
-    let received = Math::Root(formula![Math::Power(formula![SENDING], 2.0), "−", Math::Power(formula![ACROSS], 2.0)]);
-    let result = sheet.step(DROP, formula![SENDING, "+", ALONG, "−", received], volts(lead.drop));
-    let share = formula![Math::Fraction(formula![DROP], formula![SENDING]), "·", 100.0];
-    let share = sheet.step(SHARE, share, (100.0 * lead.drop_share, Unit::Percent));
+    let (result, share) = put_drop(CURRENT, COS, parts, (lead.drop, lead.drop_share), &mut sheet);
 
     let allowed = inputs.allowed_drop.as_ref().ok()?;
     let percent = (100.0 * allowed.value, Unit::Percent);
@@ -189,38 +199,71 @@ pub(super) fn drop(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Optio
     Some(Working { more: vec![share], limit: Some(limit), ..sheet.done(result, &sources) })
 }
 
+/// The drop along conductors whose impedance, length and factor stand in the sheet, and its share of what is sent.
+pub(super) fn put_drop(
+    current: Symbol,
+    cos: Symbol,
+    parts: DropParts,
+    (drop, share): (ElectricPotential, f64),
+    sheet: &mut Sheet,
+) -> (Measured, Measured) {
+    let over = |inside: Vec<Math>| {
+        let product = [formula![FACTOR, "·", current, "·", LEAD, "·", "("], inside, formula![")"]].concat();
+        vec![Math::Fraction(product, formula![1000.0])]
+    };
+    sheet.step(ALONG, over(formula![RESISTANCE, "·", cos, "+", REACTANCE, "·", SIN]), volts(parts.along));
+    sheet.step(ACROSS, over(formula![REACTANCE, "·", cos, "−", RESISTANCE, "·", SIN]), volts(parts.across));
+    let received = Math::Root(formula![Math::Power(formula![SENDING], 2.0), "−", Math::Power(formula![ACROSS], 2.0)]);
+    let drop = sheet.step(DROP, formula![SENDING, "+", ALONG, "−", received], volts(drop));
+    let of_sent = formula![Math::Fraction(formula![DROP], formula![SENDING]), "·", 100.0];
+    (drop, sheet.step(SHARE, of_sent, (100.0 * share, Unit::Percent)))
+}
+
 /// Resistance and reactance, of all sets together where there are several.
-fn put_impedance(conductor: Conductor, demands: &Demands, sheet: &mut Sheet) {
+pub(super) fn put_impedance(conductor: Conductor, metal: Metal, build: Build, sheet: &mut Sheet) {
     let Conductor { sets, size } = conductor;
-    let ohms = |value: OhmsPerLength| (in_ohms_per_kilofoot(value), Unit::OhmPerKilofoot);
-    let one = (table_resistance(size, demands.setting.metal), reactance(size, demands.build));
-    let worked = match demands.build {
+    let worked = match build {
         Build::PlasticConduit | Build::SteelConduit => Origin::Table,
         Build::FlatJacketed | Build::Twisted => Origin::WorkedOut,
     };
-    sheet.enter_conductor(conductor, demands.setting.metal);
-    let temperature = sheet.shown((TABLE_8_AT.0, Unit::DegreeCelsius));
-    sheet.enter(Name::ConductorTemperature, EnteredValue::Temperature(temperature));
-    sheet.enter(Name::LeadBuild, EnteredValue::Build(demands.build));
-    let symbols = if sets > 1 { (ONE_RESISTANCE, ONE_REACTANCE) } else { (RESISTANCE, REACTANCE) };
-    sheet.put(symbols.0, Name::Resistance, ohms(one.0), Origin::Table);
-    sheet.put(symbols.1, Name::Reactance, ohms(one.1), worked);
+    put_resistance(conductor, metal, sheet);
+    sheet.enter(Name::LeadBuild, EnteredValue::Build(build));
+    let symbol = if sets > 1 { ONE_REACTANCE } else { REACTANCE };
+    sheet.put(symbol, Name::Reactance, per_length(reactance(size, build)), worked);
     if sets > 1 {
-        let (r, x) = impedance(conductor, demands.setting.metal, demands.build);
-        sheet.put(SETS, Name::ParallelSets, (f64::from(sets), Unit::One), Origin::WorkedOut);
-        let shared = |one: Symbol| vec![Math::Fraction(formula![one], formula![SETS])];
-        sheet.step(RESISTANCE, shared(ONE_RESISTANCE), ohms(r));
-        sheet.step(REACTANCE, shared(ONE_REACTANCE), ohms(x));
+        let (_, x) = impedance(conductor, metal, build);
+        sheet.step(REACTANCE, vec![Math::Fraction(formula![ONE_REACTANCE], formula![SETS])], per_length(x));
     }
 }
 
-fn reactance_source(build: Build) -> &'static str {
+/// Resistance at the temperature of its table, of all sets together where there are several.
+pub(super) fn put_resistance(conductor: Conductor, metal: Metal, sheet: &mut Sheet) {
+    let sets = conductor.sets;
+    let symbol = if sets > 1 { ONE_RESISTANCE } else { RESISTANCE };
+    put_table_resistance(conductor, metal, symbol, sheet);
+    if sets > 1 {
+        sheet.put(SETS, Name::ParallelSets, (f64::from(sets), Unit::One), Origin::WorkedOut);
+        let shared = vec![Math::Fraction(formula![ONE_RESISTANCE], formula![SETS])];
+        let one = table_resistance(conductor.size, metal);
+        sheet.step(RESISTANCE, shared, per_length(one / f64::from(sets)));
+    }
+}
+
+/// Resistance of one conductor at the temperature of its table.
+pub(super) fn put_table_resistance(conductor: Conductor, metal: Metal, symbol: Symbol, sheet: &mut Sheet) {
+    sheet.enter_conductor(conductor, metal);
+    let temperature = sheet.shown((TABLE_8_AT.0, Unit::DegreeCelsius));
+    sheet.enter(Name::ConductorTemperature, EnteredValue::Temperature(temperature));
+    sheet.put(symbol, Name::Resistance, per_length(table_resistance(conductor.size, metal)), Origin::Table);
+}
+
+pub(super) fn per_length(value: OhmsPerLength) -> (f64, Unit) {
+    (in_ohms_per_kilofoot(value), Unit::OhmPerKilofoot)
+}
+
+pub(super) fn reactance_source(build: Build) -> &'static str {
     match build {
         Build::PlasticConduit | Build::SteelConduit => "nec-2023-ch9-t9",
         Build::FlatJacketed | Build::Twisted => "grainger-stevenson-1994",
     }
-}
-
-fn volts(potential: ElectricPotential) -> (f64, Unit) {
-    (in_volts(potential), Unit::Volt)
 }

@@ -15,11 +15,11 @@ const LOAD: Symbol = Symbol::plain("x");
 const LARGEST_LOAD: Symbol = Symbol::of("x", "max");
 const SERVICE_LOAD: Symbol = Symbol::of("x", "f");
 const LARGEST: Symbol = Symbol::of("P", "max");
-const SERVICE_FACTOR: Symbol = Symbol::plain("SF");
+pub(super) const SERVICE_FACTOR: Symbol = Symbol::plain("SF");
 const RUNNING: Symbol = Symbol::of("I", "l");
-const SERVICE: Symbol = Symbol::of("I", "s");
+pub(super) const SERVICE: Symbol = Symbol::of("I", "s");
 const SERVICE_SHARE: Symbol = Symbol::of("x", "s");
-const EFFICIENCY: Symbol = Symbol::of("η", "m");
+pub(super) const EFFICIENCY: Symbol = Symbol::of("η", "m");
 
 fn share(over: Vec<Math>, under: Vec<Math>) -> Vec<Math> {
     formula![Math::Fraction(over, under), "·", 100.0]

@@ -246,6 +246,164 @@ pub enum Name {
     MotorEfficiency,
     /// Nameplate service-factor current at the voltage of the way.
     ServiceCurrent,
+    /// Volts of the supply.
+    SupplyVolts,
+    /// Power factor of the fundamental of an input.
+    Displacement,
+    /// Total harmonic distortion of an input current.
+    Distortion,
+    /// True power factor of an input.
+    TrueFactor,
+    /// Power out of equipment over power in.
+    EquipmentEfficiency,
+    /// Current that a way draws.
+    InputCurrent,
+    /// Size of the frame.
+    FrameSize,
+    /// Size of the largest frame that there is.
+    LargestFrame,
+    /// Continuous output current of the frame.
+    FrameCurrent,
+    /// Share of a frame that may be used on the supply.
+    Capacity,
+    /// Air around the equipment.
+    EquipmentAir,
+    /// The same in the shade.
+    EquipmentAmbient,
+    /// What the sun adds to it.
+    SunRise,
+    /// Warmest air that the frame's current holds for.
+    RatedAir,
+    /// Share taken off for a kelvin above.
+    LossPerDegree,
+    /// Highest altitude that the frame's current holds for.
+    RatedAltitude,
+    /// Share taken off for a hundred meters above.
+    LossPerHundred,
+    /// Nameplate service-factor current at the voltage of the other way.
+    OtherServiceCurrent,
+    /// Length of the lead.
+    LeadLength,
+    /// Length of the supply conductors.
+    SupplyLength,
+    /// Warmest surroundings along the supply conductors.
+    FeederAmbient,
+    /// Rated input current of the equipment.
+    RatedInput,
+    /// Overcurrent device that was entered.
+    DeviceEntered,
+    /// The largest that is marked on the equipment.
+    DeviceMarked,
+    /// Next standard rating of a device.
+    NextRating,
+    /// Volts that the supply leaves at the equipment.
+    VoltsAtEquipment,
+    /// Nominal volts of the supply's class.
+    NominalSupply,
+    /// Nominal volts of the motor's class.
+    NominalOutput,
+    /// Least share of its nominal input at which equipment gives its nominal output.
+    OutputFloor,
+    /// Output over input.
+    OutputShare,
+    /// Share of the volts that a filter takes.
+    FilterShare,
+    /// Share of the volts that a transformer behind the drive takes.
+    TransformerShare,
+    /// Drop along the lead.
+    LeadDrop,
+    /// Frequency that the motor is rated at.
+    RatedFrequency,
+    /// Volts of a drive's bus.
+    BusVolts,
+    /// Rise of the bus at high line.
+    BusRise,
+    /// Speed of a pulse along the lead.
+    PulseSpeed,
+    /// Time in which a pulse rises.
+    RiseTime,
+    /// Surge impedance of the lead.
+    CableImpedance,
+    /// Surge impedance of the motor.
+    MotorImpedance,
+    /// Peak that the motor stands.
+    MotorStands,
+    /// Rating of the transformer.
+    TransformerRating,
+    /// Its impedance.
+    TransformerImpedance,
+    /// What else it feeds.
+    OtherLoad,
+    /// Short-circuit rating of the equipment.
+    MarkedShortCircuit,
+    /// Current of the standing motor over that of the nameplate.
+    LockedRotor,
+    /// Room that a distorted current asks of a set.
+    DistortionRoom,
+    /// Share of a set's rating that its hookup leaves.
+    HookupShare,
+    /// Rating of the generator set.
+    SetRating,
+    /// Share of it that the site leaves.
+    SetShare,
+    /// Metal of the lead per length.
+    LeadMetal,
+    /// Metal of the supply conductors per length.
+    SupplyMetal,
+    /// Price of the equipment, for the piece.
+    EquipmentFixed,
+    /// The same for each horsepower.
+    EquipmentPerHorsepower,
+    /// Price of what stands between equipment and lead, for the piece.
+    RemedyFixed,
+    /// The same for each horsepower.
+    RemedyPerHorsepower,
+    /// Charge for a line extension that does not depend on its length.
+    LineFixed,
+    /// Charge for its length.
+    LinePrice,
+    /// Distance of the line.
+    LineLength,
+    /// Length that is brought free of charge.
+    LineFree,
+    /// Power that a way draws.
+    InputPower,
+    /// Hours of pumping in a year.
+    YearlyHours,
+    /// Price of energy.
+    EnergyPrice,
+    /// Discount rate.
+    Discount,
+    /// Life in years.
+    Years,
+    /// Current that the lead carries in service.
+    ServiceLoad,
+    /// Temperature of the ampacity table's surroundings.
+    TableAmbient,
+    /// Temperature rating of the insulation.
+    RatedTemperature,
+    /// Temperature coefficient of resistance at 75 °C.
+    TemperatureCoefficient,
+    /// Temperature that a table's resistance holds for.
+    TableTemperature,
+    /// Resistance of a conductor in service.
+    ServiceResistance,
+    /// Frequency of the lead's current.
+    LeadFrequency,
+    /// Diameter of a conductor.
+    ConductorDiameter,
+    /// Distance between the axes of two conductors.
+    AxisDistance,
+    /// Size of the smallest conductor that may be laid.
+    SmallestSize,
+    /// Price of its cable.
+    SmallestPrice,
+    /// Its resistance in service, all sets together.
+    SmallestResistance,
+    /// Price of the cable that pays.
+    EconomicPrice,
+    /// Its resistance in service, all sets together.
+    EconomicResistance,
     /// How many of one unit make another, in a system of units.
     Conversion(Conversion, UnitSystem),
 }

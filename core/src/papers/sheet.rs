@@ -10,8 +10,9 @@ use crate::evaluate::Evaluation;
 use crate::job::{Field, Inputs, Origin};
 use crate::pump::motor::MotorKind;
 use crate::quantity::{
-    ElectricCurrent, Entry, Length, Money, Power, Pressure, Unit, UnitSystem, Velocity, VolumeRate, in_amperes,
-    in_feet, in_feet_per_second, in_gpm, in_horsepower, in_inches, in_psi,
+    ElectricCurrent, ElectricPotential, Entry, Length, Money, Power, Pressure, Unit, UnitSystem, Velocity, VolumeRate,
+    in_amperes, in_feet, in_feet_per_second, in_gpm, in_horsepower, in_inches, in_kilovolt_amperes, in_psi, in_volts,
+    in_watts,
 };
 use crate::standards::conductor::Metal;
 use core::f64::consts::PI;
@@ -181,4 +182,13 @@ pub(super) fn pressure(pressure: Pressure) -> (f64, Unit) {
 }
 pub(super) fn power(power: Power) -> (f64, Unit) {
     (in_horsepower(power), Unit::Horsepower)
+}
+pub(super) fn volts(potential: ElectricPotential) -> (f64, Unit) {
+    (in_volts(potential), Unit::Volt)
+}
+pub(super) fn heat(power: Power) -> (f64, Unit) {
+    (in_watts(power), Unit::Watt)
+}
+pub(super) fn apparent(power: Power) -> (f64, Unit) {
+    (in_kilovolt_amperes(power), Unit::KilovoltAmpere)
 }

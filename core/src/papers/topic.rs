@@ -74,4 +74,42 @@ pub enum Topic {
     MotorLoad,
     /// What the motor draws at that load.
     RunningCurrent(Way),
+    /// What the frame of a way gives where it stands; the ways by their place among all.
+    WayFrame(usize),
+    /// What a way draws.
+    WayInput(usize),
+    /// Ampacity of its supply conductors.
+    WaySupply(usize),
+    /// Drop along them.
+    WaySupplyDrop(usize),
+    /// Overcurrent device ahead of it.
+    WayDevice(usize),
+    /// Volts at the motor, and the frequency that they last to.
+    WayVolts(usize),
+    /// Peak of the pulses at the motor.
+    WayPeak(usize),
+    /// Sag of the supply while it runs.
+    WaySag(usize),
+    /// Load of its transformer.
+    WayLoading(usize),
+    /// Harmonic current at the transformer.
+    WayHarmonics(usize),
+    /// Fault current at its equipment.
+    WayFault(usize),
+    /// Dips while the motor starts at once.
+    WayStart(usize),
+    /// Rating of the generator set that it takes.
+    WayGenerator(usize),
+    /// What it costs at first and over the years.
+    WayCost(usize),
+    /// Temperature of the lead in service.
+    LeadTemperature(Way),
+    /// Heat that it gives off in service.
+    LeadLoss(Way),
+    /// What alternating current adds to its resistance.
+    Alternating(Way),
+    /// Unbalance of the volts behind a flat cable.
+    FlatUnbalance(Way),
+    /// Cost of the conductor that pays over the years.
+    EconomicSize(Way),
 }

@@ -4,7 +4,9 @@ use super::math::{Math, Measured, Symbol};
 use super::name::Name;
 use super::sheet::Sheet;
 use super::topic::Topic;
-use super::{cooling, cost, demand, fall, full_speed, head, lead, level, motor, pipe, pump, safety, suction};
+use super::{
+    cooling, cost, demand, fall, flat, full_speed, head, lead, level, motor, pipe, pump, safety, service, suction, ways,
+};
 use crate::cable::reactance::Build;
 use crate::evaluate::Evaluation;
 use crate::finding::{Finding, Severity};
@@ -181,5 +183,11 @@ pub fn working(evaluation: &Evaluation, topic: Topic, system: UnitSystem) -> Opt
         Topic::LowestSpeed => pump::lowest_speed(evaluation, sheet),
         Topic::MotorLoad => motor::load(evaluation, sheet),
         Topic::RunningCurrent(way) => motor::running_current(evaluation, way, sheet),
+        Topic::LeadTemperature(way) => service::temperature(evaluation, way, sheet),
+        Topic::LeadLoss(way) => service::loss(evaluation, way, sheet),
+        Topic::Alternating(way) => service::alternating(evaluation, way, sheet),
+        Topic::FlatUnbalance(way) => flat::unbalance(evaluation, way, sheet),
+        Topic::EconomicSize(way) => service::economic(evaluation, way, sheet),
+        other => ways::working(evaluation, other, sheet),
     }
 }

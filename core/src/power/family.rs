@@ -1,7 +1,10 @@
 //! A family of equipment that powers a motor, as data: what it is fed with, what it gives, wastes and stands.
 
 use crate::error::OutsideRange;
-use crate::quantity::{Celsius, ElectricPotential, Length, in_meters, volts};
+use crate::quantity::{
+    Celsius, ElectricCurrent, ElectricPotential, Length, PieceAndSize, in_amperes, in_meters, volts,
+};
+use crate::standards::enclosure::EnclosureType;
 use crate::standards::motor_current::RatedVoltage;
 use serde::{Deserialize, Serialize};
 
@@ -178,6 +181,34 @@ pub struct Step {
     pub low: Option<f64>,
     /// The same on a 480 V class output.
     pub high: Option<f64>,
+    /// Rated input amperes, typed from a data sheet.
+    pub input: Option<f64>,
+    /// Largest overcurrent device ahead of it that is marked, amperes.
+    pub device: Option<f64>,
+}
+
+impl Step {
+    /// A frame of which nothing but its size is known.
+    ///
+    /// # Units
+    /// Horsepower.
+    /// # Range
+    /// Any.
+    /// # Source
+    /// Definition.
+    #[must_use]
+    pub const fn sized(hp: f64) -> Self {
+        Self { hp, low: None, high: None, input: None, device: None }
+    }
+}
+
+/// What is marked on the equipment beside its amperes.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Marking {
+    /// Short-circuit current rating.
+    pub short_circuit: Option<ElectricCurrent>,
+    /// Type of its enclosure.
+    pub enclosure: Option<EnclosureType>,
 }
 
 /// What stands between the output and the lead.
@@ -267,6 +298,8 @@ pub struct Rating {
 /// A family of equipment. Every figure can be replaced by that of a data sheet.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Family {
+    /// What the user calls it; empty for a generic family.
+    pub name: String,
     /// Kind.
     pub kind: Kind,
     /// What it takes.
@@ -291,6 +324,10 @@ pub struct Family {
     pub start: Start,
     /// Surroundings.
     pub rating: Rating,
+    /// What it costs, filter and transformer that belong to it included.
+    pub price: PieceAndSize,
+    /// Markings.
+    pub marking: Marking,
 }
 
 impl Family {
@@ -370,7 +407,8 @@ impl Family {
     /// Displacement 0.1 to 1; distortion 0 to 3; efficiency 0.5 to 1; capacity 0.1 to 1; 1 to 100 frames of 0.25 to 250
     /// hp, rising, with 0.1 to 2,000 A; volts of filter and transformer to 0.2; bus 100 to 2,000 V, rise 1 to 1.3; output
     /// share and floor 0.5 to 1.1; locked rotor 1 to 12; ambient 20 to 60 °C, 0 to 0.1 for each of 0 to 25 degrees;
-    /// altitude 0 to 5,000 m, 0 to 0.05 for 100 m.
+    /// altitude 0 to 5,000 m, 0 to 0.05 for 100 m; prices 0 to 10⁷, 0 to 10⁶ for a horsepower; short-circuit rating 1 to
+    /// 200 kA.
     /// # Errors
     /// [`OutsideRange`] names the first field outside.
     /// # Source
@@ -406,18 +444,23 @@ impl Family {
             check("locked_rotor", multiple, 1.0, 12.0)?;
         }
         check_rating(self.rating)?;
+        check("price", self.price.fixed.0, 0.0, 1e7)?;
+        check("price_per_hp", self.price.per_hp.0, 0.0, 1e6)?;
+        if let Some(marked) = self.marking.short_circuit {
+            check("short_circuit", in_amperes(marked), 1000.0, 200_000.0)?;
+        }
         Ok(self)
     }
 }
 
 fn check_steps(steps: &[Step]) -> Result<(), OutsideRange> {
     OutsideRange::check("step_count", steps.len() as f64, 1.0, 100.0)?;
-    let mut last = Step { hp: 0.25, low: None, high: None };
+    let mut last = Step::sized(0.25);
     for (place, step) in steps.iter().enumerate() {
         // A frame is larger than the one before it.
         let least = if place == 0 { last.hp } else { last.hp * (1.0 + 1e-9) };
         OutsideRange::check("step_hp", step.hp, least, 250.0)?;
-        for amps in [step.low, step.high].into_iter().flatten() {
+        for amps in [step.low, step.high, step.input, step.device].into_iter().flatten() {
             OutsideRange::check("step_amperes", amps, 0.1, 2000.0)?;
         }
         last = *step;

@@ -5,6 +5,7 @@ use crate::error::OutsideRange;
 use crate::quantity::{
     ElectricCurrent, ElectricPotential, Power, in_amperes, in_kilovolt_amperes, in_volts, in_watts, watts,
 };
+use serde::{Deserialize, Serialize};
 
 /// Transient reactance of a usual set, per unit of its rating.
 pub const TRANSIENT_REACTANCE: f64 = 0.20;
@@ -12,7 +13,8 @@ pub const TRANSIENT_REACTANCE: f64 = 0.20;
 pub const START_DIP: f64 = 0.30;
 
 /// How the set feeds the equipment.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Hookup {
     /// As it was built: a single-phase set on two lines, or a three-phase set on three.
     AsBuilt,

@@ -1,7 +1,7 @@
 //! Generic families of equipment: common practice, no single source, until a data sheet replaces them. Nobody's product.
 
-use super::family::{Bus, Change, Family, Feed, Filter, Input, Kind, OutputRule, Rating, Start, Step, Supply};
-use crate::quantity::{Celsius, meters};
+use super::family::{Bus, Change, Family, Feed, Filter, Input, Kind, Marking, OutputRule, Rating, Start, Step, Supply};
+use crate::quantity::{Celsius, Money, PieceAndSize, meters};
 use crate::standards::motor_current::TABLE;
 
 /// Least share of its nominal input at which a regulated drive still gives its nominal output.
@@ -53,7 +53,7 @@ pub fn generic(kind: Kind) -> Family {
 
 fn sizes(from: f64, to: f64) -> Vec<Step> {
     let inside = TABLE.iter().filter(|row| row.hp >= from && row.hp <= to);
-    inside.map(|row| Step { hp: row.hp, low: None, high: None }).collect()
+    inside.map(|row| Step::sized(row.hp)).collect()
 }
 
 fn rating() -> Rating {
@@ -67,9 +67,31 @@ fn rating() -> Rating {
     }
 }
 
+/// Invented prices, to be replaced by quotes: what belongs to the way beyond its conductors, a generator set too.
+fn price(kind: Kind) -> PieceAndSize {
+    let (fixed, per_hp) = match kind {
+        Kind::ConvertingActive => (700.0, 140.0),
+        Kind::ConvertingPassive => (500.0, 110.0),
+        Kind::Doubling => (1600.0, 140.0),
+        Kind::LargeLowHarmonic => (2500.0, 150.0),
+        Kind::LargeEconomy => (1500.0, 95.0),
+        Kind::LargeEconomyChoke => (1700.0, 105.0),
+        Kind::SolidStateConverter => (1500.0, 120.0),
+        Kind::RotaryConverter => (500.0, 90.0),
+        Kind::DeratedDrive => (300.0, 75.0),
+        Kind::StepUpActive => (1700.0, 210.0),
+        Kind::StepUpPassive => (1500.0, 180.0),
+        Kind::ThreePhaseLine => (300.0, 75.0),
+        Kind::ThreePhaseGenerator => (8000.0, 500.0),
+        Kind::SinglePhaseMotor => (150.0, 30.0),
+    };
+    PieceAndSize { fixed: Money(fixed), per_hp: Money(per_hp) }
+}
+
 /// A drive on two lines whose front end shapes the current and holds the bus.
 fn active(kind: Kind, distortion: f64, efficiency: f64, steps: Vec<Step>) -> Family {
     Family {
+        name: String::new(),
         kind,
         supply: Supply { feed: Feed::SinglePhase, low: true, high: true },
         motor: Feed::ThreePhase,
@@ -82,6 +104,8 @@ fn active(kind: Kind, distortion: f64, efficiency: f64, steps: Vec<Step>) -> Fam
         output: OutputRule::Held { floor: HELD_FLOOR },
         start: Start::Ramp,
         rating: rating(),
+        price: price(kind),
+        marking: Marking::default(),
     }
 }
 
@@ -198,8 +222,8 @@ mod tests {
     #[test]
     fn a_wrong_figure_is_refused_by_its_name() {
         let good = || generic(Kind::StepUpPassive);
-        let steps = |hp: [f64; 2]| hp.map(|hp| Step { hp, low: None, high: None }).to_vec();
-        let amps = vec![Step { hp: 5.0, low: Some(0.0), high: None }];
+        let steps = |hp: [f64; 2]| hp.map(Step::sized).to_vec();
+        let amps = vec![Step { low: Some(0.0), ..Step::sized(5.0) }];
         let input = good().input;
         let held = Bus::Held { low: 370.0, high: 7200.0 };
         let wrong: [(&str, Family); 15] = [

@@ -98,7 +98,8 @@ impl Coupling {
     pub fn total(self, distortion: f64) -> Result<Distortion, OutsideRange> {
         let (demand, ratio, row) = self.row()?;
         let distortion = OutsideRange::check("distortion", distortion, 0.0, 3.0)?;
-        let distortion = distortion * in_amperes(self.equipment) / demand;
+        // The share first: it is 1 where the equipment is all that there is, and rounding passes no limit that it equals.
+        let distortion = distortion * (in_amperes(self.equipment) / demand);
         let limit = row.total / 100.0;
         Ok(Distortion { ratio, distortion, limit, margin: limit - distortion })
     }
@@ -115,7 +116,7 @@ impl Coupling {
     /// [ieee-519-2022] table 2; even orders to 6 have half the limit, those above all of it.
     pub fn single(self, order: u32, share: f64) -> Result<Option<Distortion>, OutsideRange> {
         let (demand, ratio, row) = self.row()?;
-        let distortion = OutsideRange::check("share", share, 0.0, 3.0)? * in_amperes(self.equipment) / demand;
+        let distortion = OutsideRange::check("share", share, 0.0, 3.0)? * (in_amperes(self.equipment) / demand);
         Ok(row.of_order(order).map(|percent| {
             let limit = percent / 100.0;
             Distortion { ratio, distortion, limit, margin: limit - distortion }

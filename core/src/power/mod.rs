@@ -4,6 +4,7 @@
 pub mod converter;
 pub mod derating;
 pub mod family;
+pub mod family_table;
 pub mod fit;
 pub mod generator;
 pub mod generic;

@@ -89,6 +89,22 @@ kinds! {
     Viscosity: SquareMillimeterPerSecond, SquareMillimeterPerSecond;
     /// Mass of water per volume.
     WaterDensity: PoundPerCubicFoot, KilogramPerCubicMeter;
+    /// Voltage times current.
+    ApparentPower: KilovoltAmpere, KilovoltAmpere;
+    /// Current of a fault.
+    FaultCurrent: Kiloampere, Kiloampere;
+    /// A difference of temperatures.
+    Warming: FahrenheitDegree, Kelvin;
+    /// Resistance or impedance.
+    Resistance: Ohm, Ohm;
+    /// Time in which a pulse rises.
+    RiseTime: Microsecond, Microsecond;
+    /// Speed of a pulse along a lead.
+    PulseSpeed: FootPerMicrosecond, MeterPerMicrosecond;
+    /// Money for energy.
+    EnergyPrice: DollarPerKilowattHour, DollarPerKilowattHour;
+    /// A life in years.
+    Life: Year, Year;
 }
 
 /// Units, each with its name in files, its kind, and how many of the kind's first unit it is.
@@ -233,6 +249,26 @@ units! {
     PoundPerCubicFoot = "lb/ft3", WaterDensity, 1.0;
     /// Kilogram in a cubic meter.
     KilogramPerCubicMeter = "kg/m3", WaterDensity, CUBIC_FOOT / KILOGRAM_PER_POUND;
+    /// Kilovolt-ampere.
+    KilovoltAmpere = "kVA", ApparentPower, 1.0;
+    /// Kiloampere.
+    Kiloampere = "kA", FaultCurrent, 1.0;
+    /// One degree of the Fahrenheit scale, as a difference.
+    FahrenheitDegree = "degF difference", Warming, 1.0;
+    /// One degree of the Celsius scale, as a difference.
+    Kelvin = "degC difference", Warming, 1.8;
+    /// Ohm.
+    Ohm = "ohm", Resistance, 1.0;
+    /// Microsecond.
+    Microsecond = "us", RiseTime, 1.0;
+    /// Foot in a microsecond.
+    FootPerMicrosecond = "ft/us", PulseSpeed, 1.0;
+    /// Meter in a microsecond.
+    MeterPerMicrosecond = "m/us", PulseSpeed, 1.0 / METER_PER_FOOT;
+    /// Currency per kilowatt-hour.
+    DollarPerKilowattHour = "$/kWh", EnergyPrice, 1.0;
+    /// Year.
+    Year = "yr", Life, 1.0;
 }
 
 /// The two families of units on the screen.
@@ -333,6 +369,8 @@ mod tests {
             (Entry::new(1.0, Unit::PoundPerSquareInch), Unit::Kilopascal, 6.894_757_293_168_361),
             (Entry::new(1.0, Unit::Bar), Unit::Kilopascal, 100.0),
             (Entry::new(10.0, Unit::FootPerSecond), Unit::MeterPerSecond, 3.048),
+            (Entry::new(10.0, Unit::Kelvin), Unit::FahrenheitDegree, 18.0),
+            (Entry::new(150.0, Unit::MeterPerMicrosecond), Unit::FootPerMicrosecond, 150.0 / 0.3048),
             // 0.45359237/0.3048³.
             (Entry::new(1.0, Unit::PoundPerCubicFoot), Unit::KilogramPerCubicMeter, 16.018_463_373_960_14),
         ];

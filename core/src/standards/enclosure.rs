@@ -95,6 +95,12 @@ impl EnclosureType {
     pub fn row(self) -> &'static Row {
         &TABLE[self as usize]
     }
+
+    /// The type of a name, as `3R`.
+    #[must_use]
+    pub fn named(name: &str) -> Option<Self> {
+        TABLE.iter().find(|row| row.name == name).map(|row| row.kind)
+    }
 }
 
 #[cfg(test)]

@@ -1,17 +1,57 @@
 //! Every answer that can be opened, and the figure that the evaluation itself holds for it.
 
-use wellwright_core::evaluate::{Basis, Evaluation, NoDuty};
+use wellwright_core::evaluate::{Basis, Evaluation, NoDuty, PoweredWay};
 use wellwright_core::job::{Part, Way};
 use wellwright_core::papers::Topic;
+use wellwright_core::power::family::Kind;
+use wellwright_core::power::fit::FrameFit;
+use wellwright_core::power::transformer::Loading;
 use wellwright_core::quantity::{
-    Entry, Length, Power, Pressure, Unit, VolumeRate, in_amperes, in_feet, in_feet_per_second, in_gallons, in_gpm,
-    in_hertz, in_horsepower, in_inches, in_pounds, in_psi, in_volts,
+    ElectricCurrent, ElectricPotential, Entry, Length, Power, Pressure, Unit, VolumeRate, in_amperes, in_feet,
+    in_feet_per_second, in_gallons, in_gpm, in_hertz, in_horsepower, in_inches, in_kilovolt_amperes, in_pounds, in_psi,
+    in_volts, in_watts,
 };
 
 pub fn topics() -> Vec<Topic> {
     let mut all = of_the_lead();
     all.extend(of_the_water());
+    all.extend(of_the_ways());
+    all.extend(of_the_service());
     all
+}
+
+/// Kinds of answers of a way.
+pub const OF_A_WAY: [fn(usize) -> Topic; 14] = [
+    Topic::WayFrame,
+    Topic::WayInput,
+    Topic::WaySupply,
+    Topic::WaySupplyDrop,
+    Topic::WayDevice,
+    Topic::WayVolts,
+    Topic::WayPeak,
+    Topic::WaySag,
+    Topic::WayLoading,
+    Topic::WayHarmonics,
+    Topic::WayFault,
+    Topic::WayStart,
+    Topic::WayGenerator,
+    Topic::WayCost,
+];
+
+/// Of every generic way, and of one that is not there.
+pub fn of_the_ways() -> Vec<Topic> {
+    OF_A_WAY.into_iter().flat_map(|topic| (0..=Kind::ALL.len()).map(topic)).collect()
+}
+
+pub fn of_the_service() -> Vec<Topic> {
+    const OF_A_LEAD: [fn(Way) -> Topic; 5] =
+        [Topic::LeadTemperature, Topic::LeadLoss, Topic::Alternating, Topic::FlatUnbalance, Topic::EconomicSize];
+    OF_A_LEAD.into_iter().flat_map(|topic| Way::ALL.map(topic)).collect()
+}
+
+/// The way that a topic is of.
+pub fn place(topic: Topic) -> Option<usize> {
+    (0..=Kind::ALL.len()).find(|place| OF_A_WAY.iter().any(|of| of(*place) == topic))
 }
 
 pub fn of_the_lead() -> Vec<Topic> {
@@ -70,7 +110,63 @@ pub fn own(answer: &Evaluation, topic: Topic) -> Option<Entry> {
         Topic::CableCost(way, Basis::Installed) => Entry::new(lead(way)?.installed.0, Unit::Dollar),
         Topic::Saving(basis) => Entry::new(answer.here.as_ref()?.saving?.on(basis).0, Unit::Dollar),
         Topic::BreakEven(basis) => foot(answer.sweep.as_ref()?.break_even(basis).lasting()?.depth),
-        _ => return own_of_the_water(answer, topic),
+        _ => match (place(topic), own_of_the_service(answer, topic)) {
+            (Some(place), _) => return own_of_a_way(answer.ways.all.get(place)?, topic),
+            (None, Some(own)) => own,
+            (None, None) => return own_of_the_water(answer, topic),
+        },
+    })
+}
+
+fn ampere(current: ElectricCurrent) -> Entry {
+    Entry::new(in_amperes(current), Unit::Ampere)
+}
+fn volt(potential: ElectricPotential) -> Entry {
+    Entry::new(in_volts(potential), Unit::Volt)
+}
+fn share(share: f64) -> Entry {
+    Entry::new(100.0 * share, Unit::Percent)
+}
+
+fn own_of_a_way(way: &PoweredWay, topic: Topic) -> Option<Entry> {
+    Some(match topic {
+        Topic::WayFrame(_) => match way.frame? {
+            FrameFit::Serves { frame, .. } => ampere(frame.derated),
+            FrameFit::CurrentShort { most, .. } => ampere(most),
+            FrameFit::SizeShort { most, .. } => hp(most),
+            FrameFit::AskMaker(_) => return None,
+        },
+        Topic::WayInput(_) => ampere(way.draw?.current),
+        Topic::WaySupply(_) => ampere(way.supply?.run.ampacity),
+        Topic::WaySupplyDrop(_) => volt(way.supply?.drop),
+        Topic::WayDevice(_) => ampere(way.draw?.device),
+        Topic::WayVolts(_) => volt(way.volts?.budget.at_motor),
+        Topic::WayPeak(_) => volt(way.stress?.peak),
+        Topic::WaySag(_) => volt(way.pole?.sag?.at_equipment),
+        Topic::WayLoading(_) => match way.pole?.loading {
+            Loading::Within(load) | Loading::Close(load) | Loading::Over(load) => share(load),
+        },
+        Topic::WayHarmonics(_) => share(way.pole?.harmonics?.distortion),
+        Topic::WayFault(_) => Entry::new(in_amperes(way.pole?.fault_here) / 1000.0, Unit::Kiloampere),
+        Topic::WayStart(_) => share(way.start?.dip.at_motor),
+        Topic::WayGenerator(_) => Entry::new(in_kilovolt_amperes(way.set?.needed()), Unit::KilovoltAmpere),
+        Topic::WayCost(_) => Entry::new(way.cost?.first.0, Unit::Dollar),
+        _ => return None,
+    })
+}
+
+fn own_of_the_service(answer: &Evaluation, topic: Topic) -> Option<Entry> {
+    let lead = |way: Way| answer.service[way as usize].as_ref();
+    Some(match topic {
+        Topic::LeadTemperature(way) => Entry::new(lead(way)?.warm.temperature.0, Unit::DegreeCelsius),
+        Topic::LeadLoss(way) => Entry::new(in_watts(lead(way)?.loss), Unit::Watt),
+        Topic::Alternating(way) => share(lead(way)?.alternating?),
+        Topic::FlatUnbalance(way) => share(lead(way)?.flat?.voltage_unbalance),
+        Topic::EconomicSize(way) => {
+            let lead = lead(way)?;
+            Entry::new(lead.choice?.economic.cost(lead.length).0, Unit::Dollar)
+        }
+        _ => return None,
     })
 }
 

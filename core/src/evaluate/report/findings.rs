@@ -1,10 +1,10 @@
 //! A finding as JSON: its code, what it is about, what is there, and what it is held to.
 
-use super::{amps, feet, figure, horsepower};
+use super::{amps, feet, figure, horsepower, volts};
 use crate::evaluate::NEAR_BOTTOM_FEET;
 use crate::finding::Finding;
 use crate::pump::curve::CurveWarning;
-use crate::quantity::{Unit, in_feet_per_second, in_gpm, in_hertz, in_psi};
+use crate::quantity::{Unit, in_feet_per_second, in_gpm, in_hertz, in_kilovolt_amperes, in_meters, in_psi};
 use serde_json::{Map, Value, json};
 
 pub(super) fn finding(finding: &Finding) -> Value {
@@ -32,6 +32,17 @@ fn about(finding: &Finding) -> Told {
         Finding::DemandNotMet { by, .. } => vec![("by", json!(by))],
         Finding::PipeFast { part, .. } | Finding::PipeOverRating { part, .. } => vec![("part", json!(part))],
         Finding::CurveOdd { warning } => vec![("why", json!(odd(warning)))],
+        Finding::EnclosureWrong { enclosure, lacks, plainest } => {
+            vec![
+                ("lacks", json!(format!("{lacks:?}"))),
+                ("enclosure", json!(enclosure.row().name)),
+                ("plainest", json!(plainest.map(|kind| kind.row().name))),
+            ]
+        }
+        Finding::SupplyDropHigh { whole, .. } => vec![("whole", json!(whole))],
+        Finding::LeadNeedsFilter { remedy, .. } => vec![("remedy", json!(remedy))],
+        Finding::LeadPeakHigh { remedy, .. } => vec![("remedy", json!(remedy))],
+        Finding::StartDipHigh { at_motor, .. } => vec![("at", json!(if at_motor { "motor" } else { "pole" }))],
         _ => Vec::new(),
     }
 }
@@ -70,6 +81,43 @@ fn numbers(finding: &Finding) -> Told {
         Finding::PipeFast { velocity, usual, .. } => pair(speed(velocity), speed(usual)),
         Finding::PumpInScreen { top } => vec![("limit", feet(top))],
         Finding::NameplateDisagrees { expected, nameplate, .. } => pair(amps(nameplate), amps(expected)),
+        _ => of_power(finding),
+    }
+}
+
+/// The numbers of what is found about the ways to run the motor.
+fn of_power(finding: &Finding) -> Told {
+    let pair = |actual, limit| vec![("actual", actual), ("limit", limit)];
+    let share = |share: f64| figure(100.0 * share, Unit::Percent);
+    let hertz = |frequency| figure(in_hertz(frequency), Unit::Hertz);
+    let kva = |power| figure(in_kilovolt_amperes(power), Unit::KilovoltAmpere);
+    match *finding {
+        Finding::SupplyNotTaken { supply } => vec![("actual", volts(supply))],
+        Finding::DriveAmpsShort { derated, required } => pair(amps(derated), amps(required)),
+        Finding::DriveSizeShort { most, motor } => pair(horsepower(most), horsepower(motor)),
+        Finding::HeatOrAltitude { ambient, altitude, left } => vec![
+            ("ambient", figure(ambient.0, Unit::DegreeCelsius)),
+            ("altitude", figure(in_meters(altitude), Unit::Meter)),
+            ("actual", json!(left.map(share))),
+        ],
+        Finding::MotorVoltsLow { share: of, runs_out, needed } => {
+            vec![("actual", share(of)), ("runs_out", hertz(runs_out)), ("needed", hertz(needed))]
+        }
+        Finding::LeadNeedsFilter { peak, limit, .. } | Finding::LeadPeakHigh { peak, limit, .. } => {
+            pair(volts(peak), volts(limit))
+        }
+        Finding::PulsesCanMeet { twice } => vec![("actual", volts(twice))],
+        Finding::SupplyDropHigh { share: of, limit, .. } => pair(share(of), share(limit)),
+        Finding::TransformerLoaded { share: of } => vec![("actual", share(of))],
+        Finding::UtilityPassed { current, limit } => pair(amps(current), amps(limit)),
+        Finding::StartDipHigh { dip, limit, .. } => pair(share(dip), share(limit)),
+        Finding::HarmonicsOver { distortion, limit } => pair(share(distortion), share(limit)),
+        Finding::FaultOverSccr { fault, marked } => pair(amps(fault), amps(marked)),
+        Finding::DeviceProvisional { device } => vec![("actual", amps(device))],
+        Finding::DeviceSmall { device, least } => pair(amps(device), amps(least)),
+        Finding::DeviceLarge { device, marked } => pair(amps(device), amps(marked)),
+        Finding::GeneratorShort { needed, left } => pair(kva(left), kva(needed)),
+        Finding::UnbalanceDerates { shaft, left, .. } => pair(horsepower(shaft), horsepower(left)),
         _ => Vec::new(),
     }
 }

@@ -2,6 +2,7 @@
 
 mod findings;
 mod water;
+mod ways;
 
 use super::{Basis, BreakEven, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
 use crate::error::InputError;
@@ -27,7 +28,9 @@ pub fn report(name: &str, answer: &Evaluation) -> Value {
         "levels": water::levels(&answer.water),
         "water": water::water(&answer.water),
         "motor": answer.motor.as_ref().map(water::motor),
+        "power": ways::ways(&answer.ways),
         "at_depth": answer.here.as_ref().map(|here| at_depth(here, answer.sweep.as_ref())),
+        "in_service": Way::ALL.map(|way| answer.service[way as usize].as_ref().map(ways::service)),
         "ways": answer.sweep.as_ref().map(|sweep| sweep.ways.iter().map(way).collect::<Vec<_>>()),
         "ways_in_deeper_water": answer.deeper.as_ref().map(|sweep| sweep.ways.iter().map(way).collect::<Vec<_>>()),
         "break_even": answer.sweep.as_ref().map(|sweep| json!({

@@ -230,7 +230,7 @@ fn of_series(inputs: &mut Inputs, job: &Job, part: Part) {
 }
 
 /// The service factor that a motor is chosen and judged by: a motor on the surface that a drive feeds has none to spare.
-pub(super) fn counted_service_factor(entered: &Entered, kind: MotorKind) -> Option<f64> {
+pub(crate) fn counted_service_factor(entered: &Entered, kind: MotorKind) -> Option<f64> {
     match kind {
         MotorKind::Submersible => service_factor(entered, kind).map(|known| known.value),
         MotorKind::Surface => Some(1.0),

@@ -3,14 +3,15 @@
 //! A file is an object of groups; each group holds figures, `null` where nothing was entered, and choices.
 
 use super::WireError;
-use crate::job::{Field, Job, Part, Sets};
+use crate::job::{Field, Job, Part, Place, Sets, WayKey};
 use crate::quantity::{Entry, Unit};
+use crate::standards::enclosure::{EnclosureType, TABLE};
 use crate::standards::pipe::{Nominal, Series};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Map, Value, json};
 
-const GROUPS: [&str; 8] = ["site", "demand", "well", "line", "pump", "motor", "cable", "prices"];
+const GROUPS: [&str; 10] = ["site", "demand", "well", "line", "pump", "motor", "cable", "prices", "supply", "energy"];
 
 fn bad(path: &str, detail: impl Into<String>) -> WireError {
     WireError::BadField { path: path.to_owned(), detail: detail.into() }
@@ -100,17 +101,59 @@ fn slot(job: &mut Job, path: &str, value: &Value) -> Result<(), WireError> {
         "cable.build" => choices.build = word(value, path)?,
         "cable.insulation" => choices.insulation = word(value, path)?,
         "cable.terminals_marked_75" => choices.terminals_marked_75 = word(value, path)?,
-        "cable.most_sets" => choices.most_sets = word(value, path)?.map(sets).transpose()?,
+        "cable.most_sets" => choices.most_sets = word(value, path)?.map(|given| sets(given, path)).transpose()?,
         "demand.by" => choices.demand = word(value, path)?,
         "demand.depth_of" => choices.depth_of = word(value, path)?,
         "well.drawdown_by" => choices.drawdown = word(value, path)?,
         "line.friction" => choices.friction = word(value, path)?,
         "pump.control" => choices.control = word(value, path)?,
-        "pump.curve" => job.curve = curve(of(value, path)?)?,
+        "pump.curve" => job.curve = text(of(value, path)?, path, Job::MOST_CURVE)?,
         "prices.source" => job.price_source = of(value, path)?,
+        _ if path.starts_with("supply.") || path.starts_with("cable.") || path == "motor.inverter_duty" => {
+            return power(job, path, value);
+        }
         _ => return pipe(job, path, value),
     }
     Ok(())
+}
+
+/// What stands of the supply and of the ways to run the motor.
+fn power(job: &mut Job, path: &str, value: &Value) -> Result<(), WireError> {
+    let choices = &mut job.choices;
+    match path {
+        "supply.place" => choices.place = word(value, path)?,
+        "supply.shaded" => choices.shaded = word(value, path)?,
+        "supply.enclosure" => choices.enclosure = enclosure(value, path)?,
+        "supply.grounding" => choices.grounding = word(value, path)?,
+        "supply.metal" => choices.feeder_metal = word(value, path)?,
+        "supply.build" => choices.feeder_build = word(value, path)?,
+        "supply.most_sets" => choices.feeder_sets = word(value, path)?.map(|given| sets(given, path)).transpose()?,
+        "supply.three_phase" => choices.three_phase = word(value, path)?,
+        "supply.hookup" => choices.hookup = word(value, path)?,
+        "supply.families" => job.families = text(of(value, path)?, path, Job::MOST_FAMILIES)?,
+        "supply.way" => job.way = way(value, path)?,
+        "cable.remedy" => choices.remedy = word(value, path)?,
+        "motor.inverter_duty" => choices.inverter_duty = word(value, path)?,
+        _ => return Err(bad(path, "unknown")),
+    }
+    Ok(())
+}
+
+fn enclosure(value: &Value, path: &str) -> Result<Option<EnclosureType>, WireError> {
+    let name: Option<String> = word(value, path)?;
+    name.map(|name| EnclosureType::named(&name).ok_or_else(|| bad(path, "no such type"))).transpose()
+}
+
+/// What stands ahead of the name of a family of the user's own.
+const OWN: &str = "own: ";
+
+/// A kind of equipment, or the name of a family of the user's own.
+fn way(value: &Value, path: &str) -> Result<Option<WayKey>, WireError> {
+    let Some(key) = word::<String>(value, path)? else { return Ok(None) };
+    Ok(Some(match key.strip_prefix(OWN) {
+        Some(name) => WayKey::Own(name.to_owned()),
+        None => WayKey::Generic(of(value, path)?),
+    }))
 }
 
 fn pipe(job: &mut Job, path: &str, value: &Value) -> Result<(), WireError> {
@@ -132,13 +175,12 @@ fn pipe(job: &mut Job, path: &str, value: &Value) -> Result<(), WireError> {
     Err(bad(path, "unknown"))
 }
 
-fn sets(given: u8) -> Result<Sets, WireError> {
-    Sets::new(given).ok_or_else(|| bad("cable.most_sets", format!("{given} is not 1 to {}", Sets::LIMIT)))
+fn sets(given: u8, path: &str) -> Result<Sets, WireError> {
+    Sets::new(given).ok_or_else(|| bad(path, format!("{given} is not 1 to {}", Sets::LIMIT)))
 }
 
-fn curve(text: String) -> Result<String, WireError> {
-    let most = Job::MOST_CURVE;
-    if text.len() <= most { Ok(text) } else { Err(bad("pump.curve", format!("longer than {most} bytes"))) }
+fn text(text: String, path: &str, most: usize) -> Result<String, WireError> {
+    if text.len() <= most { Ok(text) } else { Err(bad(path, format!("longer than {most} bytes"))) }
 }
 
 /// Writes every place, empty ones as `null`.
@@ -172,12 +214,39 @@ pub(super) fn write(job: &Job) -> Value {
     put("pump.control", json!(choices.control));
     put("pump.curve", json!(job.curve));
     put("prices.source", json!(job.price_source));
+    for (path, value) in power_places(job) {
+        put(path, value);
+    }
     for part in Part::ALL {
         let pick = choices.pipe(part);
         put(pipe_path(part, 0), json!(pick.series.map(Series::key)));
         put(pipe_path(part, 1), json!(pick.size.map(Nominal::name)));
     }
     Value::Object(file)
+}
+
+/// What stands of the supply and of the ways to run the motor, place by place.
+fn power_places(job: &Job) -> [(&'static str, Value); 13] {
+    let choices = &job.choices;
+    let way = job.way.as_ref().map(|way| match way {
+        WayKey::Generic(kind) => json!(kind),
+        WayKey::Own(name) => json!(format!("{OWN}{name}")),
+    });
+    [
+        ("supply.place", json!(choices.place)),
+        ("supply.shaded", json!(choices.shaded)),
+        ("supply.enclosure", json!(choices.enclosure.map(|kind| kind.row().name))),
+        ("supply.grounding", json!(choices.grounding)),
+        ("supply.metal", json!(choices.feeder_metal)),
+        ("supply.build", json!(choices.feeder_build)),
+        ("supply.most_sets", json!(choices.feeder_sets.map(Sets::get))),
+        ("supply.three_phase", json!(choices.three_phase)),
+        ("supply.hookup", json!(choices.hookup)),
+        ("supply.families", json!(job.families)),
+        ("supply.way", json!(way)),
+        ("cable.remedy", json!(choices.remedy)),
+        ("motor.inverter_duty", json!(choices.inverter_duty)),
+    ]
 }
 
 /// The words of an enumeration, as files have them.
@@ -257,9 +326,37 @@ fn choice_schemas() -> Vec<(&'static str, Value)> {
         ),
         ("prices.source", json!({"type": "string"})),
     ];
+    all.extend(power_schemas());
     for part in Part::ALL {
         all.push((pipe_path(part, 0), words(&Series::ALL.map(|(_, key)| key))));
         all.push((pipe_path(part, 1), json!({"type": ["string", "null"], "description": "nominal size, as 1-1/2"})));
     }
     all
+}
+
+fn power_schemas() -> Vec<(&'static str, Value)> {
+    let boolean = || json!({"type": ["boolean", "null"]});
+    vec![
+        ("supply.place", words(&Place::ALL)),
+        ("supply.shaded", boolean()),
+        ("supply.enclosure", words(&TABLE.each_ref().map(|row| row.name))),
+        ("supply.grounding", words(&["midpoint", "one_line"])),
+        ("supply.metal", words(&["copper", "aluminum"])),
+        ("supply.build", words(&["plastic_conduit", "steel_conduit", "flat_jacketed", "twisted"])),
+        ("supply.most_sets", json!({"type": ["integer", "null"], "minimum": 1, "maximum": Sets::LIMIT})),
+        ("supply.three_phase", words(&["low", "high"])),
+        ("supply.hookup", words(&["as_built", "double_delta", "two_lines"])),
+        (
+            "supply.families",
+            json!({"type": "string", "maxLength": Job::MOST_FAMILIES,
+            "description": "the user's own equipment, a table in text: a row for each frame, columns by name"}),
+        ),
+        (
+            "supply.way",
+            json!({"type": ["string", "null"],
+            "description": format!("a kind of equipment, or '{OWN}' and the name of a family")}),
+        ),
+        ("cable.remedy", words(&["none_needed", "output_reactor", "dv_dt_filter", "sine_filter"])),
+        ("motor.inverter_duty", boolean()),
+    ]
 }
