@@ -15,7 +15,8 @@ async function start(t, { at, width = 1280 } = {}) {
   await app.newJobButton.waitFor();
   if (at) {
     await app.goTo(await app.idOf(job), at);
-    if (at !== 'papers') await (at === 'pump' ? app.setpoint : app.depthSlider).waitFor();
+    const sign = { pump: app.setpoint, power: app.ways, papers: app.well }[at] ?? app.depthSlider;
+    await sign.waitFor();
   }
   return { page, app, keys: new Keys(page) };
 }
@@ -67,7 +68,7 @@ test('every figure steps by arrows, every choice and the switch turn by keys', a
       changed += 1;
     }
   }
-  assert.equal(changed, 13 + 5 + 1 + 8 + 4);
+  assert.equal(changed, 13 + 5 + 11 + 11 + 8);
 });
 
 test('folded figures open by Enter, and the setpoint on the curve moves by keys and is taken back', async (t) => {

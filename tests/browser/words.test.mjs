@@ -16,17 +16,18 @@ const same = new Set([
   // Gauges, standards and their publishers.
   ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'nom', 'sede', 'asme', 'iapws', 'nema', 'nist'],
   // Units, and what pipes are sold by.
-  ...['gpm', 'gal', 'psi', 'kpa', 'watts', 'pvc', 'sdr', 'sidr'],
+  ...['gpm', 'gal', 'psi', 'kpa', 'watts', 'pvc', 'sdr', 'sidr', 'kva', 'kwh', 'kelvin', 'fahrenheit', 'csv'],
   // Authors, and books by their titles.
   ...['darcy', 'weisbach', 'hazen', 'williams', 'colebrook', 'turbulent', 'flow', 'pipes', 'fritsch', 'carlson', 'monotone',
     'piecewise', 'cubic', 'interpolation', 'karassik', 'pump', 'handbook', 'moody', 'friction', 'factors', 'for', 'pipe',
     'joukowsky', 'über', 'den', 'hydraulischen', 'stoß', 'wasserleitungsröhren', 'wylie', 'streeter', 'transients', 'systems',
+    'saunders', 'riding', 'the', 'reflected', 'wave', 'ias', 'iec', 'thomson', 'lord', 'economy', 'conductors', 'electricity',
     'munson', 'fundamentals', 'fluid', 'mechanics', 'table', 'hydraulic', 'tables'],
   // Functions and indices in formulas; `sin` is also Spanish for “without”.
-  ...['sin', 'cos', 'max', 'min', 'log'],
+  ...['sin', 'cos', 'max', 'min', 'log', 'thd', 'tdd', 'sce', 'scr'],
   // Spelt alike in both, with one meaning.
   ...['auto', 'cable', 'color', 'control', 'nominal', 'total', 'conductor', 'conduit', 'factor', 'gas', 'local', 'manual', 'metal', 'motor', 'provisional',
-    'terminal', 'usual'],
+    'terminal', 'usual', 'delta', 'reactor', 'bus', 'general', 'rotor'],
   // The trade in Mexico says `válvula check`; `use` and `sea` are also Spanish verbs.
   ...['check', 'use', 'sea'],
 ]);
@@ -57,6 +58,7 @@ for (const language of ['en', 'es']) {
     const heard = new Set();
     for (const slug of slugs.slice(0, -1)) {
       await app.goTo(id, slug);
+      if (slug === 'power') await app.unfoldWays();
       for (const name of await app.workings.evaluateAll((all) => all.map((sign) => sign.getAttribute('aria-label')))) {
         if (heard.has(name)) continue;
         heard.add(name);

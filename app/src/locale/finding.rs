@@ -1,5 +1,6 @@
 //! Findings in sentences: what it is, and what to do.
 
+use super::finding_power::of_power;
 use super::quantity::{depth_in_tenths as depth, entry_text, percent, power};
 use super::water::{diameter, flow, frequency, pressure, shaft, velocity};
 use super::{amperes, words};
@@ -18,7 +19,9 @@ pub fn finding_text(finding: &Finding, system: UnitSystem) -> String {
         Finding::BeyondUsual { field, usual } => {
             (say.beyond_usual)((words().fields.label)(*field), &entry_text(*usual, system))
         }
-        _ => of_levels(finding, system).unwrap_or_else(|| of_pump(finding, system)),
+        _ => {
+            of_levels(finding, system).or_else(|| of_power(finding, system)).unwrap_or_else(|| of_pump(finding, system))
+        }
     }
 }
 

@@ -5,9 +5,12 @@
 
 mod arithmetic;
 mod curve;
+mod equipment;
 mod finding;
+mod finding_power;
 mod language;
 mod number;
+mod power;
 mod quantity;
 mod reading;
 mod say;
@@ -16,11 +19,13 @@ mod water;
 mod words;
 
 pub use curve::{curve_problem_text, curve_read_text};
+pub use equipment::{column_name, fault_text, table_error_text};
 pub use finding::finding_text;
 pub use language::{Decimals, Language, speak, words};
+pub use power::{device, energy, kiloamperes, kilovolt_amperes, kilowatts, line_volts, metal, peak_volts, temperature};
 pub use quantity::{
-    Shown, amperes, conductor, depth, entry, entry_in, entry_text, lead_size, mass, measured, money, money_alike,
-    money_shown, percent, power, reach, result, shown, unit_name, units_of,
+    Shown, amperes, conductor, depth, depth_in_tenths, entry, entry_in, entry_text, lead_size, mass, measured, money,
+    money_alike, money_shown, percent, power, reach, result, shown, unit_name, units_of,
 };
 pub use reading::{NotRead, read};
 pub use say::{error_text, file_text, not_read_text};

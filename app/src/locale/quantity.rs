@@ -104,6 +104,23 @@ pub fn unit_name(unit: Unit) -> &'static str {
         Unit::SquareMillimeterPerSecond => "mm²/s",
         Unit::PoundPerCubicFoot => "lb/ft³",
         Unit::KilogramPerCubicMeter => "kg/m³",
+        _ => of_power(unit),
+    }
+}
+
+/// Names of the units of the supply, of pulses and of energy.
+fn of_power(unit: Unit) -> &'static str {
+    match unit {
+        Unit::KilovoltAmpere => "kVA",
+        Unit::Kiloampere => "kA",
+        Unit::FahrenheitDegree => "°F",
+        Unit::Kelvin => "°C",
+        Unit::Ohm => "Ω",
+        Unit::Microsecond => "µs",
+        Unit::FootPerMicrosecond => "ft/µs",
+        Unit::MeterPerMicrosecond => "m/µs",
+        Unit::DollarPerKilowattHour => "$/kWh",
+        Unit::Year => words().fields.years,
         _ => "",
     }
 }

@@ -38,7 +38,16 @@ fn book(key: &str) -> Option<&'static str> {
         "us-standard-atmosphere-1976" => "U.S. Standard Atmosphere, 1976",
         "williams-hazen-1933" => "Williams, Hazen: Hydraulic Tables, 1933",
         "wylie-streeter-1993" => "Wylie, Streeter: Fluid Transients in Systems, 1993",
+        "kelvin-1881" => "Thomson (Lord Kelvin): On the Economy of Metal in Conductors of Electricity, 1881",
+        "mohan-2003" => "Mohan, Undeland, Robbins: Power Electronics, 2003",
+        "saunders-1996" => "Saunders et al.: Riding the Reflected Wave, IEEE IAS, 1996",
         "hi-9.6.1" => "ANSI/HI 9.6.1",
+        "ieee-c57.12" => "IEEE C57.12",
+        "nema-mg1-14.36" => "NEMA MG 1, 14.36",
+        "nema-mg1-30" => "NEMA MG 1, 30",
+        "nema-mg1-31" => "NEMA MG 1, 31",
+        "nist-hb-135" => "NIST Handbook 135",
+        "ul-508a" => "UL 508A",
         "nist-sp-811" => "NIST SP 811",
         "iapws-sr1-86" => "IAPWS SR1-86",
         "iapws-sr6-08" => "IAPWS SR6-08",
@@ -63,6 +72,7 @@ fn paragraph(part: &str) -> String {
     let place = part.find(|c: char| c.is_ascii_alphabetic()).unwrap_or(part.len());
     let (number, letter) = part.split_at(place);
     match (number, letter) {
+        ("110.9-10", _) => "110.9, 110.10".to_owned(),
         (number, "") => number.to_owned(),
         ("310.15", letter) => format!("{number}({})(1)", letter.to_uppercase()),
         (number, letter) => format!("{number}({})", letter.to_uppercase()),
@@ -83,6 +93,8 @@ mod tests {
         assert_eq!(source_text("astm-b230"), "ASTM B230");
         assert_eq!(source_text("iec-60028"), "IEC 60028");
         assert_eq!(source_text("asme-b36.10"), "ASME B36.10");
+        assert_eq!(source_text("nec-2023-110.9-10"), "NEC (NFPA 70), 2023 edition, 110.9, 110.10");
+        assert_eq!(source_text("ul-508a"), "UL 508A");
         assert_eq!(source_text("moody-1944"), "Moody: Friction Factors for Pipe Flow, 1944");
         assert_eq!(source_text("practice"), "Common practice, no single source");
     }

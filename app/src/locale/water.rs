@@ -18,7 +18,7 @@ fn of(value: f64, unit: Unit, system: UnitSystem, digits: i32) -> Shown {
 }
 
 /// A figure with fewer decimals the larger it is: two below ten, one below a hundred; whole ones without.
-fn eased(value: f64, unit: Unit) -> Shown {
+pub(super) fn eased(value: f64, unit: Unit) -> Shown {
     let decimals = match value.abs() {
         size if (size - size.round()).abs() < 0.005 => 0,
         size if size < 9.995 => 2,

@@ -1,6 +1,7 @@
 //! The gallery of parts, for those who build the page: every part in its states, at `?gallery`.
 
 mod charts;
+mod ways;
 
 use crate::locale::{shown, unit_name, words};
 use crate::parts::big_answer::{BigAnswer, Says, Swatch};
@@ -25,6 +26,7 @@ use crate::routes::Page;
 use crate::state::{App, Edit, Open, Sheet, app};
 use charts::Charts;
 use leptos::prelude::*;
+use ways::Ways;
 use wellwright_core::evaluate::Basis;
 use wellwright_core::finding::Severity;
 use wellwright_core::job::{Field, Job, Way};
@@ -54,6 +56,7 @@ pub fn Gallery() -> impl IntoView {
                 <Asks app=app />
                 <Worked />
                 <Charts />
+                <Ways />
             </div>
         </main>
     }

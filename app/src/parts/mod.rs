@@ -12,6 +12,7 @@ pub mod head_bar;
 pub mod icon;
 pub mod menu;
 pub mod notice;
+pub mod one_line;
 pub mod quantity_field;
 pub mod screen_settings;
 pub mod segmented;

@@ -22,6 +22,9 @@ pub fn Verdict(
     /// Why, in a sentence.
     #[prop(into)]
     reason: String,
+    /// The word, where it is not that of the level.
+    #[prop(optional, into)]
+    said: Option<&'static str>,
 ) -> impl IntoView {
     let (class, icon) = match level {
         Level::Fine => ("verdict fine", "ok"),
@@ -29,10 +32,10 @@ pub fn Verdict(
         Level::Found(Severity::Caution) => ("verdict caution", "caution"),
         Level::Found(Severity::Stop) => ("verdict stop", "stop"),
     };
-    let word = match level {
+    let word = said.unwrap_or_else(|| match level {
         Level::Fine => words().answer.fine,
         Level::Found(severity) => (words().answer.severity)(severity),
-    };
+    });
     view! {
         <div class="judged">
             <span class=class><Icon name=icon />{word}</span>

@@ -2,7 +2,7 @@
 //!
 //! What is drawn is worked out first, in pixels of the page, by plain functions ([`spec`]); then it is put on a canvas
 //! ([`draw`], [`canvas`]). The well is an SVG of its own ([`well`]) on the same [`scale`]. The pump has a picture of its
-//! own, head against flow ([`pump`](mod@pump)).
+//! own, head against flow ([`pump`](mod@pump)), and so has the peak voltage at the motor ([`peak`](mod@peak)).
 
 mod axis;
 mod canvas;
@@ -19,6 +19,7 @@ mod layout;
 mod mark;
 mod names;
 mod parts;
+mod peak;
 mod plate;
 mod probe;
 mod pump;
@@ -28,6 +29,7 @@ mod scale;
 mod sizes;
 mod spec;
 mod spread;
+mod svg;
 mod target;
 mod water;
 mod well;
@@ -39,6 +41,7 @@ mod tests;
 #[cfg(test)]
 mod well_tests;
 
+pub use peak::PeakPicture;
 pub use plate::Plate;
 pub use pump::{PumpPicture, curve_table};
 pub use well_mark::WellMark;

@@ -1,6 +1,7 @@
 //! The depth scale that well, rod and curve share.
 
 use super::facts::Facts;
+use crate::locale::shown;
 use wellwright_core::evaluate::{Basis, DEEPEST_FEET};
 use wellwright_core::quantity::{Length, UnitSystem, feet};
 
@@ -113,4 +114,17 @@ pub fn round_step(least: f64) -> f64 {
         .map(|by| by * power)
         .find(|step| *step >= least * (1.0 - 1e-9))
         .unwrap_or(10.0 * power)
+}
+
+/// Round values between two ends, not nearer than a share of their distance, with their figures.
+#[must_use]
+pub fn round_values([low, high]: [f64; 2], apart: f64) -> Vec<(f64, String)> {
+    let step = round_step((high - low) * apart);
+    let decimals = (-step.log10().floor()).clamp(0.0, 4.0) as usize;
+    let first = (low / step - 1e-9).ceil();
+    let values = (0..100).map(|n| (first + f64::from(n)) * step + 0.0);
+    values
+        .take_while(|value| *value <= high * (1.0 + 1e-9))
+        .map(|value| (value, shown(value, decimals, "").figure))
+        .collect()
 }

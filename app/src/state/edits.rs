@@ -1,12 +1,18 @@
 //! Every change that can be made to a job, and the way back.
 
 use super::Sheet;
+use wellwright_core::cable::filter::Remedy;
 use wellwright_core::cable::reactance::Build;
-use wellwright_core::job::{Choices, Control, DemandBy, DepthOf, DrawdownBy, Field, Part, Sets};
+use wellwright_core::job::{
+    Choices, Control, DemandBy, DepthOf, DrawdownBy, Field, Grounding, Part, Place, Sets, WayKey,
+};
+use wellwright_core::power::family::Class;
+use wellwright_core::power::generator::Hookup;
 use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::Entry;
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::Metal;
+use wellwright_core::standards::enclosure::EnclosureType;
 use wellwright_core::standards::pipe::{Nominal, Series};
 use wellwright_core::water::line::FrictionMethod;
 
@@ -25,6 +31,10 @@ pub enum Edit {
     PriceSource(String),
     /// Points of the pump's curve, as text.
     Curve(String),
+    /// The table of the user's own equipment, as text.
+    Equipment(String),
+    /// The way to run the motor that is chosen; `None` goes back to the cheapest that serves.
+    Way(Option<WayKey>),
     /// A fitting of this loss coefficient added to those of a part of the line.
     Fitting(Part, f64),
 }
@@ -58,6 +68,28 @@ pub enum Choice {
     Series(Part, Option<Series>),
     /// Size of a pipe.
     Size(Part, Option<Nominal>),
+    /// Where the equipment stands.
+    Place(Option<Place>),
+    /// Whether it stands in the shade.
+    Shaded(Option<bool>),
+    /// Type of its enclosure.
+    Enclosure(Option<EnclosureType>),
+    /// How the supply is grounded.
+    Grounding(Option<Grounding>),
+    /// Metal of the supply conductors.
+    FeederMetal(Option<Metal>),
+    /// Build of the supply conductors.
+    FeederBuild(Option<Build>),
+    /// Parallel sets of supply conductors.
+    FeederSets(Option<Sets>),
+    /// Class of a three-phase line or set.
+    ThreePhase(Option<Class>),
+    /// How a generator set feeds two lines.
+    Hookup(Option<Hookup>),
+    /// Whether the motor is made for inverter duty.
+    InverterDuty(Option<bool>),
+    /// What stands between drive and lead.
+    Remedy(Option<Remedy>),
 }
 
 /// What a change is about; changes of one topic in a row are undone together.
@@ -73,6 +105,8 @@ pub enum Topic {
     PriceSource,
     /// The pump's curve.
     Curve,
+    /// The user's own equipment.
+    Equipment,
 }
 
 impl Edit {
@@ -85,6 +119,8 @@ impl Edit {
             Self::Name(name) => sheet.job.name.clone_from(name),
             Self::PriceSource(source) => sheet.job.price_source.clone_from(source),
             Self::Curve(text) => sheet.job.curve.clone_from(text),
+            Self::Equipment(text) => sheet.job.families.clone_from(text),
+            Self::Way(way) => sheet.job.way.clone_from(way),
             Self::Fitting(part, coefficient) => {
                 let [.., sum] = part.fields();
                 sheet.drafts.remove(&sum);
@@ -103,7 +139,8 @@ impl Edit {
             Self::Name(_) => Topic::Name,
             Self::PriceSource(_) => Topic::PriceSource,
             Self::Curve(_) => Topic::Curve,
-            Self::Choice(_) | Self::Fitting(..) => Topic::Choice,
+            Self::Equipment(_) => Topic::Equipment,
+            Self::Choice(_) | Self::Fitting(..) | Self::Way(_) => Topic::Choice,
         }
     }
 }
@@ -122,6 +159,17 @@ impl Choice {
             Self::Drawdown(by) => choices.drawdown = by,
             Self::Friction(method) => choices.friction = method,
             Self::Control(control) => choices.control = control,
+            Self::Place(place) => choices.place = place,
+            Self::Shaded(shaded) => choices.shaded = shaded,
+            Self::Enclosure(kind) => choices.enclosure = kind,
+            Self::Grounding(grounding) => choices.grounding = grounding,
+            Self::FeederMetal(metal) => choices.feeder_metal = metal,
+            Self::FeederBuild(build) => choices.feeder_build = build,
+            Self::FeederSets(sets) => choices.feeder_sets = sets,
+            Self::ThreePhase(class) => choices.three_phase = class,
+            Self::Hookup(hookup) => choices.hookup = hookup,
+            Self::InverterDuty(duty) => choices.inverter_duty = duty,
+            Self::Remedy(remedy) => choices.remedy = remedy,
             Self::Size(part, size) => choices.pipes[part as usize].size = size,
             Self::Series(part, series) => {
                 choices.pipes[part as usize].series = series;

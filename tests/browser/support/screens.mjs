@@ -13,7 +13,8 @@ export async function eachScreen(page, language, visit) {
   await app.goTo(id, 'water');
   for (const slug of slugs) {
     await app.goTo(id, slug);
-    if (slug !== 'papers') await (slug === 'pump' ? app.setpoint : app.depthSlider).waitFor();
+    const sign = { pump: app.setpoint, power: app.ways, papers: app.well }[slug] ?? app.depthSlider;
+    await sign.waitFor();
     await visit(slug);
     if (await unfold(page)) await visit(`${slug}, unfolded`);
   }

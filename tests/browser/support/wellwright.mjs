@@ -25,6 +25,7 @@ export class Wellwright {
   get depthSlider() { return this.page.getByRole('slider', { name: this.words.depthSlider }); }
   get setpoint() { return this.page.getByRole('slider', { name: this.words.setpoint }); }
   get curve() { return this.page.getByRole('group', { name: this.words.curve }); }
+  get ways() { return this.page.getByRole('region', { name: this.words.ways }); }
   get well() { return this.page.getByRole('img', { name: this.words.well }); }
   get workings() { return this.page.getByRole('button', { name: this.words.workingOf }); }
   get settings() { return this.page.getByRole('button', { name: this.words.settings, exact: true }); }
@@ -66,6 +67,13 @@ export class Wellwright {
     if ((await station.count()) === 0) await this.stations.getByRole('button').click();
     await station.click();
     await this.heading(slug).waitFor();
+  }
+
+  /** Opens every way of the comparison to its figures. */
+  async unfoldWays() {
+    const folds = this.page.getByRole('listitem').locator('summary');
+    await folds.first().waitFor();
+    for (const fold of await folds.all()) await fold.click();
   }
 
   /** Goes to a page of a job by its address. */

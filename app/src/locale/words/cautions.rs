@@ -9,8 +9,8 @@ pub type Caution = (Text, Text);
 pub struct Cautions {
     pub water: [Caution; 2],
     pub pump: [Caution; 2],
-    pub power: [Caution; 2],
-    pub cable: [Caution; 3],
+    pub power: [Caution; 5],
+    pub cable: [Caution; 4],
     pub cost: [Caution; 1],
     pub startup: [Caution; 4],
 }
@@ -34,7 +34,19 @@ pub const ENGLISH: Cautions = Cautions {
     power: [
         (
             "The drive holds a charge",
-            "Use a licensed electrician and follow local code. Lock off, wait the time marked on the drive, then test for voltage: capacitors hold a deadly charge. The equipment’s manual and marking win over this page.",
+            "Use a licensed electrician and follow local code. Lock off, wait the time marked on the drive, then test for voltage: capacitors hold a deadly charge. Use listed equipment as its manual says: manual and marking win over this page.",
+        ),
+        (
+            "Neutral and ground meet at one place",
+            "Bond them at the service, or at a generator that is a source of its own, never at the drive. A supply with one line grounded is only for equipment whose manual allows it.",
+        ),
+        (
+            "A converter’s made phase stands high",
+            "It is about 1.7 times as far from ground as the other two: never feed single-phase loads from it.",
+        ),
+        (
+            "A disconnect in sight, and room around the drive",
+            "Drive and motor each need one (NEC 430.102). Six inches clear on all sides cool a drive unless its manual asks more; the working space of NEC 110.26 comes besides. Outdoor circuits of a dwelling to 50\u{a0}A and 150\u{a0}V to ground need ground-fault protection (NEC 210.8(F)).",
         ),
         (
             "A generator needs a transfer switch",
@@ -50,6 +62,10 @@ pub const ENGLISH: Cautions = Cautions {
         (
             "480\u{a0}V saves copper, not always losses",
             "Look at the heat in the lead. Meters for plain 60\u{a0}Hz mislead at a drive’s output.",
+        ),
+        (
+            "Pulses drive current through bearings",
+            "Ask the maker of a surface motor for a shaft-grounding ring; on large ones ask for an insulated bearing too.",
         ),
     ],
     cost: [("Prices are examples", "They are invented until you enter your own; get quotes.")],
@@ -89,7 +105,19 @@ pub const SPANISH: Cautions = Cautions {
     power: [
         (
             "El variador guarda carga",
-            "Encargue el trabajo a un electricista con licencia o calificado, según el código o la norma local. Corte, bloquee con candado, espere el tiempo marcado en el variador y luego verifique con medidor que no hay voltaje: los capacitores guardan una carga mortal. El manual y el marcado del equipo mandan sobre esta página.",
+            "Encargue el trabajo a un electricista con licencia o calificado, según el código o la norma local. Corte, bloquee con candado, espere el tiempo marcado en el variador y luego verifique con medidor que no hay voltaje: los capacitores guardan una carga mortal. Use equipo listado como dice su manual: el manual y el marcado mandan sobre esta página.",
+        ),
+        (
+            "Neutro y tierra se unen en un solo lugar",
+            "Únalos en la acometida, o en una planta que sea fuente propia, nunca en el variador. Un suministro con una línea aterrizada es sólo para equipo cuyo manual lo permita.",
+        ),
+        (
+            "La fase creada de un convertidor está más alta",
+            "Está unas 1.7 veces más lejos de tierra que las otras dos: nunca alimente de ella cargas monofásicas.",
+        ),
+        (
+            "Desconectador a la vista y espacio alrededor",
+            "El variador y el motor necesitan cada uno el suyo (NEC 430.102). Seis pulgadas libres por todos lados enfrían al variador, si su manual no pide más; el espacio de trabajo de NEC 110.26 va aparte. Los circuitos exteriores de una vivienda hasta 50\u{a0}A y 150\u{a0}V a tierra necesitan protección de falla a tierra (NEC 210.8(F)).",
         ),
         (
             "Una planta de luz necesita interruptor de transferencia",
@@ -108,6 +136,10 @@ pub const SPANISH: Cautions = Cautions {
         (
             "480\u{a0}V ahorra cobre, no siempre pérdidas",
             "Vea el calor en el cable. Los medidores comunes de 60\u{a0}Hz engañan a la salida de un variador.",
+        ),
+        (
+            "Los pulsos mandan corriente por los rodamientos",
+            "Pida al fabricante de un motor de superficie un anillo de puesta a tierra en la flecha; en los grandes, también un rodamiento aislado.",
         ),
     ],
     cost: [("Los precios son ejemplos", "Son inventados hasta que usted escriba los suyos; pida cotizaciones.")],

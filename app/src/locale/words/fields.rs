@@ -27,6 +27,8 @@ pub struct Fields {
     pub sets_label: Text,
     pub sets: fn(u8) -> Text,
     pub price_source: Text,
+    /// The unit of a life.
+    pub years: Text,
 }
 
 /// An insulation rating; the same in every language.
@@ -73,6 +75,7 @@ pub const ENGLISH: Fields = Fields {
         _ => "Up to 4 sets",
     },
     price_source: "Where the prices come from",
+    years: "yr",
 };
 
 /// Spanish.
@@ -109,4 +112,5 @@ pub const SPANISH: Fields = Fields {
         _ => "Hasta 4 juegos",
     },
     price_source: "De dónde vienen los precios",
+    years: "años",
 };

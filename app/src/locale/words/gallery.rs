@@ -1,6 +1,7 @@
 //! The gallery of parts: a page for those who build the page.
 
 use super::Text;
+use wellwright_core::power::family::Kind;
 
 /// Words of the gallery.
 pub struct Gallery {
@@ -25,6 +26,9 @@ pub struct Gallery {
     pub notices: Text,
     pub head_bar: Text,
     pub pump_picture: Text,
+    pub peak_picture: Text,
+    pub one_line: Text,
+    pub kind: fn(Kind) -> Text,
     pub sample: Text,
 }
 
@@ -51,6 +55,24 @@ pub const ENGLISH: Gallery = Gallery {
     notices: "Notice",
     head_bar: "Head bar: usual, and with water that runs down to the outlet",
     pump_picture: "The pump: on a drive, asked for too much, without a curve",
+    peak_picture: "Peak voltage at the motor: with a filter, within the limit, with a remedy that is not enough",
+    one_line: "Ways to run the motor, as one-line diagrams",
+    kind: |kind| match kind {
+        Kind::ConvertingActive => "Phase-converting drive, active front end",
+        Kind::ConvertingPassive => "Phase-converting drive, passive front end",
+        Kind::Doubling => "Phase-converting drive that doubles the voltage",
+        Kind::LargeLowHarmonic => "Large phase-converting drive, low harmonics",
+        Kind::LargeEconomy => "Large phase-converting drive",
+        Kind::LargeEconomyChoke => "Large phase-converting drive with a choke",
+        Kind::SolidStateConverter => "Solid-state phase converter",
+        Kind::RotaryConverter => "Rotary phase converter",
+        Kind::DeratedDrive => "Three-phase drive on two lines, derated",
+        Kind::StepUpActive => "Active drive and step-up transformer",
+        Kind::StepUpPassive => "Passive drive and step-up transformer",
+        Kind::ThreePhaseLine => "Three-phase line to the well",
+        Kind::ThreePhaseGenerator => "Three-phase generator",
+        Kind::SinglePhaseMotor => "Single-phase motor",
+    },
     sample: "Invented figures, for looking at the parts only.",
 };
 
@@ -77,5 +99,23 @@ pub const SPANISH: Gallery = Gallery {
     notices: "Aviso",
     head_bar: "Barra de carga: la usual, y con agua que baja hasta la salida",
     pump_picture: "La bomba: con variador, con gasto excesivo, sin curva",
+    peak_picture: "Voltaje pico en el motor: con filtro, dentro del límite, con remedio que no basta",
+    one_line: "Opciones para mover el motor, en diagramas unifilares",
+    kind: |kind| match kind {
+        Kind::ConvertingActive => "Variador convertidor de fases, entrada activa",
+        Kind::ConvertingPassive => "Variador convertidor de fases, entrada pasiva",
+        Kind::Doubling => "Variador convertidor de fases que duplica el voltaje",
+        Kind::LargeLowHarmonic => "Variador convertidor grande, pocas armónicas",
+        Kind::LargeEconomy => "Variador convertidor grande",
+        Kind::LargeEconomyChoke => "Variador convertidor grande con reactor de entrada",
+        Kind::SolidStateConverter => "Convertidor de fases de estado sólido",
+        Kind::RotaryConverter => "Convertidor de fases rotativo",
+        Kind::DeratedDrive => "Variador trifásico con dos líneas, derrateado",
+        Kind::StepUpActive => "Variador activo y transformador elevador",
+        Kind::StepUpPassive => "Variador pasivo y transformador elevador",
+        Kind::ThreePhaseLine => "Línea trifásica hasta el pozo",
+        Kind::ThreePhaseGenerator => "Generador trifásico",
+        Kind::SinglePhaseMotor => "Motor monofásico",
+    },
     sample: "Datos inventados, sólo para ver las piezas.",
 };

@@ -4,16 +4,20 @@ pub mod answer;
 pub mod cautions;
 pub mod charts;
 pub mod curve;
+pub mod equipment;
 pub mod fields;
 pub mod flow;
 pub mod found;
+pub mod found_power;
 pub mod frame;
 pub mod gallery;
 mod labels;
 pub mod list;
+pub mod peak;
 pub mod picture;
 pub mod say;
 pub mod tables;
+pub mod ways;
 pub mod working;
 
 /// A phrase without gaps.
@@ -25,6 +29,8 @@ pub struct Words {
     pub frame: frame::Frame,
     /// The list of jobs.
     pub list: list::List,
+    /// The user's own equipment.
+    pub equipment: equipment::Equipment,
     /// Figures and choices of a job.
     pub fields: fields::Fields,
     /// The answer.
@@ -37,12 +43,18 @@ pub struct Words {
     pub curve: curve::Curve,
     /// What is found about the water and the pump.
     pub found: found::Found,
+    /// What is found about the supply and the ways to run the motor.
+    pub found_power: found_power::FoundPower,
+    /// The ways to run the motor.
+    pub ways: ways::Ways,
     /// Tables of the pages.
     pub tables: tables::Tables,
     /// Cautions beside the steps.
     pub cautions: cautions::Cautions,
     /// The head bar and the picture of the pump.
     pub charts: charts::Charts,
+    /// The picture of the peak voltage at the motor.
+    pub peak: peak::Peak,
     /// Errors and findings.
     pub say: say::Say,
     /// The working behind an answer.
@@ -55,15 +67,19 @@ pub struct Words {
 pub static ENGLISH: Words = Words {
     frame: frame::ENGLISH,
     list: list::ENGLISH,
+    equipment: equipment::ENGLISH,
     fields: fields::ENGLISH,
     answer: answer::ENGLISH,
     picture: picture::ENGLISH,
     flow: flow::ENGLISH,
     curve: curve::ENGLISH,
     found: found::ENGLISH,
+    found_power: found_power::ENGLISH,
+    ways: ways::ENGLISH,
     tables: tables::ENGLISH,
     cautions: cautions::ENGLISH,
     charts: charts::ENGLISH,
+    peak: peak::ENGLISH,
     say: say::ENGLISH,
     working: working::ENGLISH,
     gallery: gallery::ENGLISH,
@@ -73,15 +89,19 @@ pub static ENGLISH: Words = Words {
 pub static SPANISH: Words = Words {
     frame: frame::SPANISH,
     list: list::SPANISH,
+    equipment: equipment::SPANISH,
     fields: fields::SPANISH,
     answer: answer::SPANISH,
     picture: picture::SPANISH,
     flow: flow::SPANISH,
     curve: curve::SPANISH,
     found: found::SPANISH,
+    found_power: found_power::SPANISH,
+    ways: ways::SPANISH,
     tables: tables::SPANISH,
     cautions: cautions::SPANISH,
     charts: charts::SPANISH,
+    peak: peak::SPANISH,
     say: say::SPANISH,
     working: working::SPANISH,
     gallery: gallery::SPANISH,

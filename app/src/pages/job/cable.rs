@@ -1,15 +1,19 @@
 //! Cable: the lead from the drive down to the motor.
 
+use super::figures::{Figures, any_wrong, typed_note};
 use super::{Desk, Heading, grids};
 use crate::locale::{depth, rating, words};
 use crate::parts::caution::CautionBoxes;
 use crate::parts::choice::ChoiceField;
+use crate::parts::group::{Fold, Group};
 use crate::parts::quantity_field::QuantityField;
 use crate::parts::switch::Switch;
 use crate::parts::table::Table;
+use crate::pictures::PeakPicture;
 use crate::routes::Page;
-use crate::state::{Choice, Edit};
+use crate::state::{Choice, Edit, app};
 use leptos::prelude::*;
+use wellwright_core::cable::filter::Remedy;
 use wellwright_core::cable::reactance::Build;
 use wellwright_core::job::{Choices, Field, Sets};
 use wellwright_core::standards::ampacity::Rating;
@@ -28,7 +32,42 @@ pub fn Inputs(
         <QuantityField field=Field::AllowedDrop open=open />
         <QuantityField field=Field::Ambient open=open />
         <Make desk=desk />
+        <Pulses desk=desk />
         <CautionBoxes cautions=words().cautions.cable.to_vec() />
+    }
+}
+
+const PULSES: [Field; 4] = [Field::RiseTime, Field::WaveSpeed, Field::CableImpedance, Field::MotorImpedance];
+
+/// What the pulses of the drive do to the motor, and what stands against them.
+#[component]
+fn Pulses(desk: Desk) -> impl IntoView {
+    let (open, words) = (desk.open, &words().ways);
+    let remedies = [Remedy::NoneNeeded, Remedy::OutputReactor, Remedy::DvDtFilter, Remedy::SineFilter];
+    let least = Memo::new(move |_| open.answer.with(|answer| answer.ways.picked()?.stress?.least));
+    view! {
+        <Group title=words.pulses>
+            <Switch
+                label=words.inverter_label
+                hint=words.inverter_hint
+                id="motor.inverter_duty"
+                assumed=false
+                value=desk.chosen(|choices| choices.inverter_duty)
+                on_set=Callback::new(move |duty| open.edit.run(Edit::Choice(Choice::InverterDuty(Some(duty)))))
+            />
+            <Figures fields=&[Field::MotorPeakLimit] open=open />
+            <ChoiceField
+                label=words.remedy_label
+                id="cable.remedy"
+                options=remedies.map(|remedy| (remedy, (words.remedy)(remedy).to_owned())).to_vec()
+                assumed=least
+                value=desk.chosen(|choices| choices.remedy)
+                on_choose=desk.choose(Choice::Remedy)
+            />
+        </Group>
+        <Fold title=words.more_pulses note=typed_note(&PULSES, open) must=any_wrong(&PULSES, open)>
+            <Figures fields=&PULSES open=open />
+        </Fold>
     }
 }
 
@@ -101,5 +140,14 @@ pub fn Below(
             Some((tables.lead)(&lead, &order))
         })
     };
-    view! { <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here on_working=desk.opener() /> }
+    let service = Memo::new(move |_| open.answer.with(|answer| grids::service(answer, open.system.get())));
+    let stress = Memo::new(move |_| open.answer.with(|answer| answer.ways.picked()?.stress));
+    let way = Signal::derive(move || open.answer.with(|answer| answer.ways.picked()?.way));
+    let app = app();
+    let theme = Signal::derive(move || app.settings.with(|settings| settings.theme));
+    view! {
+        <PeakPicture stress=stress way=way system=open.system theme=theme />
+        <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here on_working=desk.opener() />
+        <Table title=words().ways.in_service hint=Signal::stored(words().ways.in_service_hint.to_owned()) grid=service on_working=desk.opener() />
+    }
 }

@@ -5,7 +5,7 @@ use crate::locale::{self, shown, words};
 use crate::parts::stations::{Standing, Station};
 use crate::routes::Page;
 use wellwright_core::error::InputError;
-use wellwright_core::evaluate::Evaluation;
+use wellwright_core::evaluate::{Evaluation, Fits};
 use wellwright_core::finding::{Finding, Severity, Supplier};
 use wellwright_core::job::{Field, Origin, Way};
 use wellwright_core::quantity::{Entry, Unit, UnitSystem, in_amperes};
@@ -34,9 +34,42 @@ pub fn page_of(field: Field) -> Page {
         | Field::ServiceAmps460
         | Field::MotorPowerFactor
         | Field::MotorEfficiency => Page::Pump,
-        Field::DeviceAmps => Page::Power,
-        Field::SurfaceRun | Field::Ambient | Field::AllowedDrop => Page::Cable,
-        Field::CableFixed | Field::CableMetal | Field::ExtraEquipment => Page::Cost,
+        Field::SurfaceRun
+        | Field::Ambient
+        | Field::AllowedDrop
+        | Field::RiseTime
+        | Field::WaveSpeed
+        | Field::CableImpedance
+        | Field::MotorImpedance
+        | Field::MotorPeakLimit => Page::Cable,
+        Field::CableFixed
+        | Field::CableMetal
+        | Field::ExtraEquipment
+        | Field::YearlyHours
+        | Field::EnergyPrice
+        | Field::Discount
+        | Field::Years => Page::Cost,
+        Field::DeviceAmps
+        | Field::SupplyVolts
+        | Field::TransformerRating
+        | Field::TransformerImpedance
+        | Field::OtherLoad
+        | Field::UtilityLimit
+        | Field::PoleDistance
+        | Field::FeederAmbient
+        | Field::AllowedSupplyDrop
+        | Field::AllowedWholeDrop
+        | Field::DriveAmbient
+        | Field::SunRise
+        | Field::MarkedShortCircuit
+        | Field::StartDipMotor
+        | Field::StartDipPole
+        | Field::LineDistance
+        | Field::LineFixed
+        | Field::LinePrice
+        | Field::LineFree
+        | Field::GeneratorRating
+        | Field::GeneratorSite => Page::Power,
         _ => Page::Water,
     }
 }
@@ -44,7 +77,37 @@ pub fn page_of(field: Field) -> Page {
 /// The page that a finding is about.
 fn page_of_finding(finding: &Finding) -> Page {
     match finding {
-        Finding::CableNoSize { .. } | Finding::AluminumInWell | Finding::GroundWireGrew { .. } => Page::Cable,
+        Finding::CableNoSize { .. }
+        | Finding::AluminumInWell
+        | Finding::GroundWireGrew { .. }
+        | Finding::LeadNeedsFilter { .. }
+        | Finding::LeadPeakHigh { .. }
+        | Finding::PulsesCanMeet { .. } => Page::Cable,
+        Finding::SupplyNotTaken { .. }
+        | Finding::DriveAmpsShort { .. }
+        | Finding::DriveSizeShort { .. }
+        | Finding::HeatOrAltitude { .. }
+        | Finding::EnclosureWrong { .. }
+        | Finding::MotorVoltsLow { .. }
+        | Finding::NoVoltsLeft
+        | Finding::SupplyNoSize
+        | Finding::SupplyDropHigh { .. }
+        | Finding::TransformerLoaded { .. }
+        | Finding::UtilityUnknown
+        | Finding::UtilityPassed { .. }
+        | Finding::StartDipHigh { .. }
+        | Finding::HarmonicsOver { .. }
+        | Finding::FaultOverSccr { .. }
+        | Finding::DeviceProvisional { .. }
+        | Finding::DeviceSmall { .. }
+        | Finding::DeviceLarge { .. }
+        | Finding::GeneratorShort { .. }
+        | Finding::SupplyGrounding { .. }
+        | Finding::FullSpeedOnly
+        | Finding::UnbalanceDerates { .. }
+        | Finding::NoWayServes
+        | Finding::WayGone
+        | Finding::EquipmentUnreadable => Page::Power,
         Finding::BeyondUsual { field, .. } => page_of(*field),
         Finding::DemandNotMet { by: Supplier::Pump, .. }
         | Finding::PumpBeyondCurve { .. }
@@ -114,10 +177,7 @@ fn says(page: Page, answer: &Evaluation, system: UnitSystem) -> Option<String> {
     match page {
         Page::Water => water_says(answer, system),
         Page::Pump => inputs.motor_power.as_ref().ok().map(|power| locale::power(power.value, system).text()),
-        Page::Power => inputs.device.as_ref().ok().map(|device| {
-            let amps = locale::entry_text(Entry::new(in_amperes(device.value), Unit::Ampere), system);
-            if device.origin == Origin::Typed { amps } else { (words().answer.provisional)(&amps) }
-        }),
+        Page::Power => power_says(answer, system),
         Page::Cable => here.map(|here| size_line(here.way(Way::V480))),
         Page::Cost => here.map(|here| cost_line(here.saving.as_ref())),
         Page::Startup => {
@@ -126,6 +186,19 @@ fn says(page: Page, answer: &Evaluation, system: UnitSystem) -> Option<String> {
         }
         Page::Papers => here.map(|_| words().tables.ready.to_owned()),
     }
+}
+
+/// How many ways serve; until that is known the device ahead of the drive.
+fn power_says(answer: &Evaluation, system: UnitSystem) -> Option<String> {
+    let known = answer.ways.all.iter().filter(|way| way.fits != Fits::Waits).count();
+    if answer.ways.waits_for.is_empty() && known > 0 {
+        let fit = answer.ways.all.iter().filter(|way| matches!(way.fits, Fits::Serves | Fits::WithCare)).count();
+        return Some((words().ways.count)(fit, answer.ways.all.len()));
+    }
+    answer.inputs.device.as_ref().ok().map(|device| {
+        let amps = locale::entry_text(Entry::new(in_amperes(device.value), Unit::Ampere), system);
+        if device.origin == Origin::Typed { amps } else { (words().answer.provisional)(&amps) }
+    })
 }
 
 /// The head at the flow that is asked for; without it how deep the pump hangs.
@@ -153,7 +226,7 @@ mod tests {
         let stations = stations(&evaluate(&demo_jobs().remove(0)), UnitSystem::Us);
         let said: Vec<&str> = stations.iter().map(|station| station.says.as_str()).collect();
         assert!(stations.iter().all(|station| station.standing == Standing::Done), "{stations:?}");
-        assert_eq!(said[..3], ["25\u{a0}gpm, 648\u{a0}ft", "7.5\u{a0}hp", "45\u{a0}A, provisional"]);
+        assert_eq!(said[..3], ["25\u{a0}gpm, 648\u{a0}ft", "7.5\u{a0}hp", "8 of 14 ways serve"]);
         assert_eq!(said[3..5], ["3\u{a0}×\u{a0}12\u{a0}AWG", "$546 with 480\u{a0}V"]);
     }
 

@@ -1,14 +1,18 @@
 //! Cost: prices, what each way costs, and every step of the curve.
 
+use super::figures::Figures;
 use super::{Desk, Heading, grids};
 use crate::locale::words;
 use crate::parts::caution::CautionBoxes;
+use crate::parts::group::Group;
 use crate::parts::quantity_field::QuantityField;
 use crate::parts::table::Table;
 use crate::routes::Page;
 use crate::state::{Edit, Open};
 use leptos::prelude::*;
 use wellwright_core::job::Field;
+
+const ENERGY: [Field; 4] = [Field::YearlyHours, Field::EnergyPrice, Field::Discount, Field::Years];
 
 /// The inputs of the page.
 #[component]
@@ -23,6 +27,9 @@ pub fn Inputs(
         <QuantityField field=Field::CableFixed open=open />
         <QuantityField field=Field::ExtraEquipment open=open />
         <PriceSource open=open />
+        <Group title=words().ways.energy>
+            <Figures fields=&ENERGY open=open />
+        </Group>
         <CautionBoxes cautions=words().cautions.cost.to_vec() />
     }
 }

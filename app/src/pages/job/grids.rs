@@ -5,12 +5,12 @@ use super::headline::{phases, why};
 use super::{pump, water};
 use crate::locale::{
     conductor, entry, lead_size, mass, money_alike, money_shown, percent, power, rating, reach, series_name, shown,
-    size_name, unit_name, words,
+    size_name, temperature, unit_name, words,
 };
 use crate::parts::quantity_field::origin;
 use crate::parts::table::{Cell, Grid};
 use crate::pictures::curve_table;
-use wellwright_core::evaluate::{Basis, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
+use wellwright_core::evaluate::{Basis, DepthRun, Evaluation, Here, LeadInService, Sweep, WayHere, WaySweep};
 use wellwright_core::job::{Checked, DemandBy, Field, Inputs, Job, Origin, Part, Way};
 use wellwright_core::papers::Topic;
 use wellwright_core::pump::motor::MotorKind;
@@ -71,6 +71,44 @@ pub fn here(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
 
 fn leads(here: &Here, sweep: &Sweep, cell: &dyn Fn(&WayHere, &WaySweep) -> Cell) -> [Cell; 2] {
     Way::ALL.map(|way| here.way(way).map_or_else(|| Cell::words("–"), |lead| cell(lead, sweep.way(way))))
+}
+
+/// Both leads in service, figure by figure.
+#[must_use]
+pub fn service(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
+    answer.service.iter().find_map(Option::as_ref)?;
+    let words = &words().ways;
+    let none = || Cell::words("–");
+    let of = |cell: &dyn Fn(&LeadInService) -> Option<Cell>| {
+        Way::ALL.map(|way| answer.service[way as usize].as_ref().and_then(cell).unwrap_or_else(none))
+    };
+    let money = |amount: Money| Cell::Figure(money_shown(amount, 0));
+    let worked = |topic: fn(Way) -> Topic, cells: [Cell; 2]| {
+        let [low, high] = cells;
+        [opens(low, topic(Way::V240)), opens(high, topic(Way::V480))]
+    };
+    let mut rows = vec![
+        (words.duty_amps, of(&|lead| Some(amps(lead.current)))),
+        (
+            words.temperature,
+            worked(Topic::LeadTemperature, of(&|lead| Some(Cell::Figure(temperature(lead.warm.temperature, system))))),
+        ),
+        (
+            words.warm_loss,
+            worked(
+                Topic::LeadLoss,
+                of(&|lead| Some(Cell::Figure(shown(in_watts(lead.loss), 0, unit_name(Unit::Watt))))),
+            ),
+        ),
+        (words.alternating, worked(Topic::Alternating, of(&|lead| Some(Cell::Figure(percent(lead.alternating?, 2)))))),
+    ];
+    if answer.service.iter().flatten().any(|lead| lead.flat.is_some()) {
+        let unbalance = of(&|lead| Some(Cell::Figure(percent(lead.flat?.voltage_unbalance, 2))));
+        rows.push((words.unbalance, worked(Topic::FlatUnbalance, unbalance)));
+    }
+    rows.push((words.economic, of(&|lead| Some(Cell::words(phases(lead.choice?.economic.candidate.conductor))))));
+    rows.push((words.economic_saves, worked(Topic::EconomicSize, of(&|lead| Some(money(lead.saving()?))))));
+    Some(by_way(rows))
 }
 
 /// What each way costs at the job's depth; in cents only where whole dollars would not add up.
@@ -175,7 +213,6 @@ pub fn ways(answer: &Evaluation) -> Option<Grid> {
     let nameplate =
         |way: Way| currents[way as usize].nameplate.map_or_else(|| Cell::words("–"), |known| amps(known.value));
     Some(by_way(vec![
-        (words.supply, by(&|_| Cell::words(words.supply_value))),
         (words.drive_sends, by(&|way| volts(way.sending(), 0))),
         (words.motor_connected, by(&|way| volts(wellwright_core::quantity::volts(way.rated_volts()), 0))),
         (words.nameplate_amps, by(&nameplate)),
@@ -242,12 +279,30 @@ fn choices(job: &Job) -> Vec<Vec<Cell>> {
     };
     let marked = if choices.terminals_marked_75() { words().frame.on } else { words().frame.off };
     let mut rows = of_water(job, &row);
+    rows.extend(of_supply(job, &row));
     rows.extend([
         row(fields.metal_label, (fields.metal)(choices.metal()), choices.metal.is_some()),
         row(fields.insulation_label, rating(choices.insulation()), choices.insulation.is_some()),
         row(fields.terminals_label, marked, choices.terminals_marked_75.is_some()),
         row(fields.build_label, (fields.build)(choices.build()), choices.build.is_some()),
         row(fields.sets_label, (fields.sets)(choices.most_sets()), choices.most_sets.is_some()),
+    ]);
+    rows
+}
+
+fn of_supply(job: &Job, row: &dyn Fn(&'static str, &str, bool) -> Vec<Cell>) -> Vec<Vec<Cell>> {
+    let (choices, words, fields) = (&job.choices, &words().ways, &words().fields);
+    let on = |on: bool| if on { crate::locale::words().frame.on } else { crate::locale::words().frame.off };
+    let mut rows = vec![row(words.place_label, (words.of_place)(choices.place()), choices.place.is_some())];
+    if choices.place().outdoors() {
+        rows.push(row(words.shaded_label, on(choices.out_of_the_sun()), choices.shaded.is_some()));
+    }
+    let enclosure = (words.enclosure)(choices.enclosure().row().name);
+    rows.extend([
+        row(words.enclosure_label, &enclosure, choices.enclosure.is_some()),
+        row(words.feeder_metal, (fields.metal)(choices.feeder_metal()), choices.feeder_metal.is_some()),
+        row(words.feeder_build, (fields.build)(choices.feeder_build()), choices.feeder_build.is_some()),
+        row(words.inverter_label, on(choices.inverter_duty()), choices.inverter_duty.is_some()),
     ]);
     rows
 }

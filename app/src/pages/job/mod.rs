@@ -7,6 +7,7 @@ mod cable;
 mod chapter;
 mod cost;
 mod curve;
+mod equipment;
 mod figures;
 mod findings;
 mod grids;
@@ -19,6 +20,7 @@ pub mod pump;
 mod startup;
 mod supply;
 mod water;
+mod ways;
 
 use crate::locale::words;
 use crate::parts::empty::Empty;
@@ -216,6 +218,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
     // The pump's own picture, as soon as there is a line for it to work against.
     let at_pump =
         Memo::new(move |_| here.get() == Page::Pump && open.answer.with(|answer| answer.water.system.is_some()));
+    let at_power = Memo::new(move |_| here.get() == Page::Power);
     let opened = Memo::new(move |_| desk.working.with(Option::is_some));
     let close = Callback::new(move |()| {
         desk.working.set(None);
@@ -239,9 +242,9 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                 <Supply desk=desk id=id here=here />
                 <Answers desk=desk id=id />
                 <div class="picture">
-                    <Show when=move || at_pump.get() fallback=move || view! { <Living desk=desk type_depth=type_depth /> }>
-                        <pump::Picture open=desk.open />
-                    </Show>
+                    <Show when=move || at_power.get()><ways::Comparison desk=desk /></Show>
+                    <Show when=move || at_pump.get()><pump::Picture open=desk.open /></Show>
+                    <Show when=move || !at_pump.get() && !at_power.get()><Living desk=desk type_depth=type_depth /></Show>
                     <Findings open=open />
                 </div>
             </section>

@@ -44,6 +44,7 @@ pub fn Papers(
     let costs = Memo::new(move |_| open.answer.with(grids::costs));
     let flow = Memo::new(move |_| open.answer.with(|answer| grids::flow(answer, open.system.get())));
     let parts = Memo::new(move |_| open.answer.with(|answer| head_parts(&answer.water, open.system.get())));
+    let ways = Memo::new(move |_| open.answer.with(|answer| super::ways::table(answer, open.system.get())));
     let lead = move || {
         open.answer.with(|answer| {
             let here = answer.here.as_ref()?;
@@ -66,6 +67,7 @@ pub fn Papers(
             <Findings open=open />
             <HeadBar parts=parts />
             <Table title=words.flow.water_and_pump grid=flow />
+            <Table title=words.ways.title hint=Signal::stored(words.ways.hint.to_owned()) grid=ways />
             <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here />
             <Table title=tables.costs hint=Signal::stored(tables.costs_hint.to_owned()) grid=costs />
             <Table title=tables.figures grid=figures />
@@ -73,6 +75,7 @@ pub fn Papers(
                 &words.cautions.startup[..],
                 &words.cautions.water[..],
                 &words.cautions.pump[..],
+                &words.cautions.power[1..],
                 &words.cautions.cable[..],
             ]
                 .concat() />

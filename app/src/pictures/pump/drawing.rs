@@ -3,8 +3,9 @@
 use super::chart::{Chart, Curve, Speed, Spot};
 use super::letters::{Lettered, clipped, lettered, names_room};
 use super::map::{Map, View};
-use super::writer::{Letter, POINT};
+use super::writer::POINT;
 use crate::pictures::mark::Point;
+use crate::pictures::svg::{Letter, circle, octagon};
 use crate::pictures::well::Stroke;
 use std::fmt::Write as _;
 use wellwright_core::quantity::feet;
@@ -123,21 +124,4 @@ fn marks(chart: &Chart, map: &Map, strokes: &mut Vec<Stroke>) {
     if let Some(duty) = chart.duty.filter(|duty| map.shows(duty)) {
         strokes.push(("m-duty", circle(map.at(duty), 6.5)));
     }
-}
-
-fn circle(at: Point, radius: f64) -> String {
-    let across = 2.0 * radius;
-    format!("M{:.1} {:.1}a{radius} {radius} 0 1 0 {across} 0a{radius} {radius} 0 1 0 -{across} 0z", at.x - radius, at.y)
-}
-
-/// The sign of a stop.
-fn octagon(at: Point, radius: f64) -> String {
-    // Half a side of a regular octagon around a circle of radius 1: tan 22.5°.
-    let half = 0.414 * radius;
-    let (slant, side) = (radius - half, 2.0 * half);
-    format!(
-        "M{:.1} {:.1}h{side:.1}l{slant:.1} {slant:.1}v{side:.1}l-{slant:.1} {slant:.1}h-{side:.1}l-{slant:.1} -{slant:.1}v-{side:.1}z",
-        at.x - half,
-        at.y - radius
-    )
 }

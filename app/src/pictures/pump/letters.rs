@@ -3,10 +3,11 @@
 
 use super::chart::{Chart, Curve, Speed, Spot};
 use super::map::{Map, View};
-use super::writer::{EDGE, Letter, OFF_END, POINT, Writer};
+use super::writer::{EDGE, OFF_END, POINT, Writer};
 use crate::locale::{flow, frequency, head, pressure, unit_name, words};
 use crate::pictures::labels::text_width;
 use crate::pictures::mark::{Anchor, Hand, Label, Point, Rect};
+use crate::pictures::svg::Letter;
 use crate::pictures::well::Stroke;
 use wellwright_core::quantity::{Kind, Length, UnitSystem};
 

@@ -1,10 +1,9 @@
 //! From flow and head to the picture's pixels and back, and the figures on the axes.
 
 use super::chart::{Extent, Spot};
-use crate::locale::shown;
 use crate::pictures::labels::text_width;
 use crate::pictures::mark::{Lettering, Point};
-use crate::pictures::scale::round_step;
+use crate::pictures::scale::round_values;
 use wellwright_core::quantity::{
     Length, UnitSystem, VolumeRate, feet, gpm, in_feet, in_gpm, in_liters_per_second, in_meters, liters_per_second,
     meters,
@@ -114,7 +113,7 @@ impl Map {
         };
         let apart = HEAD_APART.max(2.6 * view.lettering.small);
         let ends = [self.extent.low, self.extent.high].map(number);
-        let values = round(ends, apart / (self.bottom - self.top));
+        let values = round_values(ends, apart / (self.bottom - self.top));
         values.into_iter().map(|(value, text)| (self.y(quantity(value)), text)).collect()
     }
 
@@ -130,21 +129,9 @@ impl Map {
             UnitSystem::Si => liters_per_second(value),
         };
         let apart = FLOW_APART.max(4.0 * view.lettering.small);
-        let values = round([0.0, number(self.extent.flow)], apart / (self.right - self.left));
+        let values = round_values([0.0, number(self.extent.flow)], apart / (self.right - self.left));
         values.into_iter().map(|(value, text)| (self.x(quantity(value)), text)).collect()
     }
-}
-
-/// Round values between two ends, not nearer than a share of their distance, with their figures.
-fn round([low, high]: [f64; 2], apart: f64) -> Vec<(f64, String)> {
-    let step = round_step((high - low) * apart);
-    let decimals = (-step.log10().floor()).clamp(0.0, 4.0) as usize;
-    let first = (low / step - 1e-9).ceil();
-    let values = (0..100).map(|n| (first + f64::from(n)) * step + 0.0);
-    values
-        .take_while(|value| *value <= high * (1.0 + 1e-9))
-        .map(|value| (value, shown(value, decimals, "").figure))
-        .collect()
 }
 
 #[cfg(test)]

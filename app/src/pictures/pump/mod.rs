@@ -17,8 +17,9 @@ mod tests;
 
 pub use told::curve_table;
 
-use super::mark::{Anchor, Lettering};
+use super::mark::Lettering;
 use super::room::{follow_size, pens, printing};
+use super::svg::written;
 use crate::locale::words;
 use crate::state::Theme;
 use chart::{Chart, Extent};
@@ -31,7 +32,6 @@ use told::described;
 use wellwright_core::evaluate::Evaluation;
 use wellwright_core::job::Control;
 use wellwright_core::quantity::{Entry, UnitSystem};
-use writer::Letter;
 
 /// Size of the picture on paper, in pixels of the page: it fits Letter and A4 between usual margins.
 const PAPER: (f64, f64) = (680.0, 380.0);
@@ -107,17 +107,4 @@ fn Drawn(drawn: Memo<Drawing>, size: RwSignal<(f64, f64)>, whole: Signal<String>
             <g aria-hidden="true">{strokes}{letters}</g>
         </svg>
     }
-}
-
-/// A word: at its anchor's edge of its room, its letters in the middle of the room's height.
-fn written(letter: Letter) -> impl IntoView {
-    let rect = letter.label.rect;
-    let (anchor, x) = match letter.label.anchor {
-        Anchor::Start => ("start", rect.left),
-        Anchor::Middle => ("middle", (rect.left + rect.right) / 2.0),
-        Anchor::End => ("end", rect.right),
-    };
-    // Figures stand 0.7 of their size high on the base line.
-    let y = (rect.top + rect.bottom) / 2.0 + 0.35 * (rect.bottom - rect.top) / 1.16;
-    view! { <text class=letter.class x=x y=y text-anchor=anchor>{letter.label.text}</text> }
 }

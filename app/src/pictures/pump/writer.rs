@@ -5,6 +5,7 @@ use super::chart::Spot;
 use super::map::{Map, View};
 use crate::pictures::labels::Board;
 use crate::pictures::mark::{Anchor, Hand, Label, Point, Rect};
+use crate::pictures::svg::Letter;
 use crate::pictures::well::Stroke;
 
 /// From the end of a curve to its name.
@@ -15,15 +16,6 @@ pub const POINT: f64 = 9.0;
 pub const EDGE: f64 = 5.0;
 /// Farther than this from what it names, words get a leader.
 const LEADER: f64 = 11.0;
-
-/// A text in the picture.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Letter {
-    /// Its class.
-    pub class: &'static str,
-    /// The text and its room.
-    pub label: Label,
-}
 
 /// The board while words are put on it.
 pub struct Writer<'a> {

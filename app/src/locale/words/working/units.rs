@@ -39,6 +39,14 @@ pub const ENGLISH: Units = Units {
         (Conversion::Hour, Si) => "Seconds in an hour",
         (Conversion::Gravity, Us) => "Standard gravity, ft/s²",
         (Conversion::Gravity, Si) => "Standard gravity, m/s²",
+        (Conversion::Warming, Us) => "Fahrenheit degrees in a kelvin",
+        (Conversion::Warming, Si) => "Kelvins in a kelvin",
+        (Conversion::HundredMeters, Us) => "Feet in a hundred meters",
+        (Conversion::HundredMeters, Si) => "Meters in a hundred meters",
+        (Conversion::Horsepower, Us) => "Horsepower in a horsepower",
+        (Conversion::Horsepower, Si) => "Horsepower in a kilowatt",
+        (Conversion::Kilofoot, Us) => "Meters in a thousand feet",
+        (Conversion::Kilofoot, Si) => "Meters in a kilometer",
     },
 };
 
@@ -71,5 +79,13 @@ pub const SPANISH: Units = Units {
         (Conversion::Hour, Si) => "Segundos en una hora",
         (Conversion::Gravity, Us) => "Gravedad normal, ft/s²",
         (Conversion::Gravity, Si) => "Gravedad normal, m/s²",
+        (Conversion::Warming, Us) => "Grados Fahrenheit en un kelvin",
+        (Conversion::Warming, Si) => "Kelvins en un kelvin",
+        (Conversion::HundredMeters, Us) => "Pies en cien metros",
+        (Conversion::HundredMeters, Si) => "Metros en cien metros",
+        (Conversion::Horsepower, Us) => "Caballos de fuerza en un caballo de fuerza",
+        (Conversion::Horsepower, Si) => "Caballos de fuerza en un kilowatt",
+        (Conversion::Kilofoot, Us) => "Metros en mil pies",
+        (Conversion::Kilofoot, Si) => "Metros en un kilómetro",
     },
 };

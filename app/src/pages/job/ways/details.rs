@@ -1,0 +1,184 @@
+//! The figures of one way, from its frame to its cost: pure, from the evaluation.
+
+use crate::locale::energy as locale_energy;
+use crate::locale::{
+    Shown, amperes, device, frequency, kiloamperes, kilovolt_amperes, kilowatts, lead_size, line_volts, metal,
+    money_shown, peak_volts, percent, power, words,
+};
+use crate::pages::job::headline::phases;
+use wellwright_core::cable::lead::Conductor;
+use wellwright_core::evaluate::{Evaluation, PoweredWay};
+use wellwright_core::papers::{Topic, working};
+use wellwright_core::power::fit::FrameFit;
+use wellwright_core::power::transformer::Loading;
+use wellwright_core::quantity::UnitSystem;
+
+/// A figure of a way.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Detail {
+    /// Its name.
+    pub label: &'static str,
+    /// The figure with its unit.
+    pub text: String,
+    /// What is said beside it.
+    pub note: String,
+    /// Its working, where there is one.
+    pub topic: Option<Topic>,
+}
+
+type Found = Option<(String, String)>;
+
+/// The name of a figure, and its working by the way's place.
+type OfWay = (&'static str, fn(usize) -> Topic);
+
+/// The working of a figure, by its name.
+fn topic(label: &str, place: usize) -> Option<Topic> {
+    let words = &words().ways;
+    let topics: [OfWay; 17] = [
+        (words.frame, Topic::WayFrame),
+        (words.input_power, Topic::WayInput),
+        (words.supply_size, Topic::WaySupply),
+        (words.supply_drop, Topic::WaySupplyDrop),
+        (words.device, Topic::WayDevice),
+        (words.transformer_load, Topic::WayLoading),
+        (words.at_drive, Topic::WaySag),
+        (words.fault, Topic::WayFault),
+        (words.distortion, Topic::WayHarmonics),
+        (words.start_current, Topic::WayStart),
+        (words.start_motor, Topic::WayStart),
+        (words.start_pole, Topic::WayStart),
+        (words.generator, Topic::WayGenerator),
+        (words.at_motor, Topic::WayVolts),
+        (words.runs_out, Topic::WayVolts),
+        (words.peak, Topic::WayPeak),
+        (words.lifetime, Topic::WayCost),
+    ];
+    topics.into_iter().find(|(name, _)| *name == label).map(|(_, topic)| topic(place))
+}
+
+fn plain(shown: Shown) -> Found {
+    Some((shown.text(), String::new()))
+}
+
+/// The figures of a way that there are.
+#[must_use]
+pub fn details(answer: &Evaluation, place: usize, system: UnitSystem) -> Vec<Detail> {
+    let Some(way) = answer.ways.all.get(place) else { return Vec::new() };
+    let words = &words().ways;
+    let all = [
+        (words.required, way.motor.and_then(|motor| plain(amperes(motor.required)))),
+        (words.frame, frame(way, system)),
+        (words.input_power, way.draw.and_then(|draw| plain(kilowatts(draw.input)))),
+        (words.rated_input, way.draw.and_then(|draw| plain(amperes(draw.rated)))),
+        (words.device, way.draw.map(|draw| (device(draw.device).text(), (words.device_by)(draw.device_by).to_owned()))),
+        (words.supply_size, way.supply.map(|run| (wires(way, run.run.conductor), String::new()))),
+        (words.supply_ground, way.supply.map(|run| (lead_size(run.run.ground), String::new()))),
+        (words.supply_drop, way.supply.map(|run| (line_volts(run.drop).text(), percent(run.share, 2).text()))),
+    ];
+    let extras = [
+        (words.step_up, way.step_up.and_then(|one| plain(kilovolt_amperes(one.rating?)))),
+        (words.core_limit, way.step_up.and_then(|one| plain(frequency(one.lowest)))),
+        (
+            words.idler,
+            way.idler.map(|one| (power(one.power, system).text(), (words.idles)(&kilowatts(one.idle).text()))),
+        ),
+    ];
+    let rest = extras.into_iter().chain(at_pole(way)).chain(at_motor(way)).chain(money(way, system));
+    let known = |topic: &Topic| working(answer, *topic, system).is_some();
+    let told = |(label, found): (&'static str, Found)| {
+        found.map(|(text, note)| Detail { label, text, note, topic: topic(label, place).filter(known) })
+    };
+    all.into_iter().chain(rest).filter_map(told).collect()
+}
+
+/// Conductors of a run, by how many lines its supply has.
+fn wires(way: &PoweredWay, conductor: Conductor) -> String {
+    let lines = match way.family.supply.feed {
+        wellwright_core::power::family::Feed::SinglePhase => 2,
+        wellwright_core::power::family::Feed::ThreePhase => 3,
+    };
+    format!("{lines}\u{a0}×\u{a0}{}", crate::locale::conductor(conductor))
+}
+
+fn frame(way: &PoweredWay, system: UnitSystem) -> Found {
+    match way.frame? {
+        FrameFit::Serves { frame, .. } => {
+            let said = (words().ways.frame_of)(&power(frame.power, system).text(), &amperes(frame.derated).text());
+            Some((said, String::new()))
+        }
+        FrameFit::CurrentShort { most, .. } => plain(amperes(most)),
+        FrameFit::SizeShort { most, .. } => plain(power(most, system)),
+        FrameFit::AskMaker(_) => None,
+    }
+}
+
+fn at_pole(way: &PoweredWay) -> Vec<(&'static str, Found)> {
+    let words = &words().ways;
+    let Some(pole) = way.pole else { return vec![(words.generator, generator(way))] };
+    let (Loading::Within(load) | Loading::Close(load) | Loading::Over(load)) = pole.loading;
+    let assumed = if pole.assumed { crate::locale::words().fields.assumed } else { "" };
+    vec![
+        (words.transformer, Some((kilovolt_amperes(pole.transformer.rating).text(), assumed.to_owned()))),
+        (words.transformer_load, plain(percent(load, 1))),
+        (words.at_drive, pole.sag.and_then(|sag| plain(line_volts(sag.left)))),
+        (words.fault, Some((kiloamperes(pole.fault_here).text(), (words.limit_of)(&kiloamperes(pole.marked).text())))),
+        (
+            words.distortion,
+            pole.harmonics
+                .map(|found| (percent(found.distortion, 0).text(), (words.limit_of)(&percent(found.limit, 0).text()))),
+        ),
+        (words.start_current, way.start.and_then(|start| plain(amperes(start.dip.current)))),
+        (words.start_motor, way.start.and_then(|start| plain(percent(start.dip.at_motor, 1)))),
+        (words.start_pole, way.start.and_then(|start| plain(percent(start.dip.at_pole, 1)))),
+        (words.generator, generator(way)),
+    ]
+}
+
+fn generator(way: &PoweredWay) -> Found {
+    way.set.and_then(|need| plain(kilovolt_amperes(need.needed())))
+}
+
+fn at_motor(way: &PoweredWay) -> [(&'static str, Found); 4] {
+    let words = &words().ways;
+    [
+        (words.lead, way.lead.map(|lead| (phases(lead.run.conductor), percent(lead.drop_share, 2).text()))),
+        (
+            words.at_motor,
+            way.volts.map(|volts| {
+                (line_volts(volts.budget.at_motor).text(), percent(super::rows::share(volts.verdict), 1).text())
+            }),
+        ),
+        (words.runs_out, way.volts.and_then(|volts| plain(frequency(volts.runs_out)))),
+        (
+            words.peak,
+            way.stress.map(|stress| {
+                (peak_volts(stress.peak).text(), (words.limit_of)(&peak_volts(stress.limit.peak()).text()))
+            }),
+        ),
+    ]
+}
+
+fn money(way: &PoweredWay, system: UnitSystem) -> Vec<(&'static str, Found)> {
+    let words = &words().ways;
+    let Some(cost) = way.cost else { return Vec::new() };
+    let part = |amount: wellwright_core::quantity::Money| {
+        (amount.0 != 0.0).then(|| (money_shown(amount, 0).text(), String::new()))
+    };
+    vec![
+        (words.lead_cost, part(cost.lead)),
+        (words.supply_cost, part(cost.supply)),
+        (words.equipment_cost, part(cost.equipment)),
+        (words.remedy_cost, part(cost.remedy)),
+        (words.line_cost, part(cost.line)),
+        (words.first_cost, plain(money_shown(cost.first, 0))),
+        (
+            words.yearly,
+            cost.energy.map(|energy| {
+                let note = cost.yearly.map(|yearly| money_shown(yearly, 0).text()).unwrap_or_default();
+                (locale_energy(energy).text(), note)
+            }),
+        ),
+        (words.lifetime, cost.lifetime.and_then(|cost| plain(money_shown(cost, 0)))),
+        (words.metal, plain(metal(cost.metal, system))),
+    ]
+}
