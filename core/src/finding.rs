@@ -263,6 +263,13 @@ pub enum Finding {
     },
     /// No listed size of supply conductors meets ampacity and drop.
     SupplyNoSize,
+    /// The water around the lead was to count, and too much of the lead lies in the warmer air.
+    CoolerWaterIdle {
+        /// From the equipment to the water.
+        warm: Length,
+        /// The most that it may be.
+        most: Length,
+    },
     /// Much voltage is lost along the supply conductors, or along them and the lead.
     SupplyDropHigh {
         /// The drop as a share.
@@ -372,7 +379,10 @@ impl Finding {
     pub fn severity(&self) -> Severity {
         match self {
             _ if self.stops() => Severity::Stop,
-            Self::GroundWireGrew { .. } | Self::CoolsAbove { .. } | Self::PulsesCanMeet { .. } => Severity::Note,
+            Self::GroundWireGrew { .. }
+            | Self::CoolsAbove { .. }
+            | Self::PulsesCanMeet { .. }
+            | Self::CoolerWaterIdle { .. } => Severity::Note,
             _ => Severity::Caution,
         }
     }
@@ -462,6 +472,7 @@ impl Finding {
             Self::LeadPeakHigh { .. } => "LEAD_PEAK_HIGH",
             Self::PulsesCanMeet { .. } => "PULSES_CAN_MEET",
             Self::SupplyNoSize => "SUPPLY_NO_SIZE",
+            Self::CoolerWaterIdle { .. } => "COOLER_WATER_IDLE",
             Self::SupplyDropHigh { .. } => "SUPPLY_DROP_HIGH",
             Self::TransformerLoaded { .. } | Self::UtilityUnknown | Self::UtilityPassed { .. } => {
                 "TRANSFORMER_OR_UTILITY"
@@ -495,6 +506,7 @@ impl Finding {
             }
             Self::EnclosureWrong { .. } => "nema-250",
             Self::LeadPeakHigh { .. } | Self::LeadNeedsFilter { .. } => "nema-mg1-30",
+            Self::CoolerWaterIdle { .. } => "nec-2023-310.14",
             Self::SupplyNoSize => "nec-2023-430.122",
             Self::DeviceProvisional { .. } | Self::DeviceSmall { .. } | Self::DeviceLarge { .. } => "nec-2023-430.122",
             Self::HarmonicsOver { .. } => "ieee-519-2022",

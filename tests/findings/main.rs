@@ -4,6 +4,7 @@
 //! is tried a millionth to either side, and where rounding allows it at the very figure.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+mod cooler;
 mod curve;
 mod fits;
 mod motor;

@@ -11,7 +11,7 @@ const PAIR: &[&str] = &["actual", "limit"];
 const WITH_REMEDY: &[&str] = &["actual", "limit", "remedy"];
 
 /// Every code of the ways.
-pub const CODES: [&str; 24] = [
+pub const CODES: [&str; 25] = [
     "SUPPLY_NOT_TAKEN",
     "DRIVE_AMPS_SHORT",
     "DRIVE_SIZE_SHORT",
@@ -22,6 +22,7 @@ pub const CODES: [&str; 24] = [
     "LEAD_NEEDS_FILTER",
     "LEAD_PEAK_HIGH",
     "PULSES_CAN_MEET",
+    "COOLER_WATER_IDLE",
     "SUPPLY_NO_SIZE",
     "SUPPLY_DROP_HIGH",
     "TRANSFORMER_OR_UTILITY",
@@ -83,8 +84,11 @@ pub fn jobs() -> Vec<(Job, &'static [Told])> {
     (outdoors.choices.place, outdoors.choices.enclosure) = (Some(Place::Outdoors), Some(EnclosureType::T1));
     let mut gone = field();
     (gone.way, gone.families) = (Some(WayKey::Own("Mine".into())), "x".into());
+    let mut cooler = house();
+    cooler.choices.cooler_water = Some(true);
     let mut all = vec![
-        (by(field(), Kind::Doubling), &[("SUPPLY_NOT_TAKEN", &["actual"] as &[&str])] as &[Told]),
+        (cooler, &[("COOLER_WATER_IDLE", PAIR)] as &[Told]),
+        (by(field(), Kind::Doubling), &[("SUPPLY_NOT_TAKEN", &["actual"])]),
         (by(field(), Kind::ConvertingActive), &[("DRIVE_AMPS_SHORT", PAIR)]),
         (by(with(field(), &[(Field::MotorPower, 160.0)]), Kind::LargeLowHarmonic), &[("DRIVE_SIZE_SHORT", PAIR)]),
         (outdoors, &[("ENCLOSURE_WRONG", &["enclosure", "lacks", "plainest"]), ("NO_WAY_SERVES", &[])]),

@@ -52,7 +52,7 @@ const WORDS: [(&str, &str); 24] = [
 ];
 
 /// Places that hold a truth value.
-const TRUTHS: [&str; 3] = ["cable.terminals_marked_75", "supply.shaded", "motor.inverter_duty"];
+const TRUTHS: [&str; 4] = ["cable.terminals_marked_75", "cable.cooler_water", "supply.shaded", "motor.inverter_duty"];
 /// Places that hold a number of parallel sets.
 const SETS: [&str; 2] = ["cable.most_sets", "supply.most_sets"];
 

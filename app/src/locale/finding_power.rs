@@ -34,6 +34,9 @@ pub(super) fn of_power(finding: &Finding, system: UnitSystem) -> Option<String> 
             say(&percent(*share, 1).text(), &frequency(*runs_out).text())
         }
         Finding::NoVoltsLeft => words.no_volts.to_owned(),
+        Finding::CoolerWaterIdle { warm, most } => {
+            (words.cooler_idle)(&depth(*warm, system).text(), &depth(*most, system).text())
+        }
         Finding::PulsesCanMeet { twice } => (words.pulses_meet)(&peak_volts(*twice).text()),
         _ => return of_lead(finding).or_else(|| of_supply(finding)).or_else(|| of_job(finding, system)),
     })

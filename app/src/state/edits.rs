@@ -50,6 +50,8 @@ pub enum Choice {
     Insulation(Option<Rating>),
     /// Terminals marked 75 °C.
     Terminals(Option<bool>),
+    /// Whether the water around the lead counts as cooler.
+    CoolerWater(Option<bool>),
     /// Most parallel sets.
     Sets(Option<Sets>),
     /// Where the motor works.
@@ -151,6 +153,7 @@ impl Choice {
             Self::Metal(metal) => choices.metal = metal,
             Self::Build(build) => choices.build = build,
             Self::Insulation(rating) => choices.insulation = rating,
+            Self::CoolerWater(counts) => choices.cooler_water = counts,
             Self::Terminals(marked) => choices.terminals_marked_75 = marked,
             Self::Sets(sets) => choices.most_sets = sets,
             Self::MotorKind(kind) => choices.motor_kind = kind,

@@ -13,4 +13,5 @@ pub mod lead;
 pub mod long_lead;
 pub mod reactance;
 pub mod skin;
+pub mod stretches;
 pub mod temperature;

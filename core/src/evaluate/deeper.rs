@@ -5,9 +5,10 @@
 //! the shaft; each depth where it passes a standard motor is solved, not searched. The job's own motor keeps its
 //! nameplate; others are taken from the table, with efficiency, power factor and device as they are assumed.
 
+use super::cooler::Cooler;
 use super::sweep::{DEEPEST_FEET, DepthRun, Stretch, Sweep, WaySweep, demands, demands_of, depth_runs};
 use super::water::Water;
-use crate::cost::price::Prices;
+use crate::cable::lead::Demands;
 use crate::job::{Inputs, Job, MotorCurrent, Way, provisional};
 use crate::power::supply::provisional_device;
 use crate::pump::motor::{MotorKind, assumed_efficiency_and_power_factor, next_standard_power, table_current};
@@ -44,7 +45,7 @@ struct Segment {
 }
 
 /// Sweeps both ways over deeper water, or `None` while the power at the shaft is not known.
-pub(super) fn deeper(job: &Job, inputs: &Inputs, water: &Water) -> Option<Sweep> {
+pub(super) fn deeper(job: &Job, inputs: &Inputs, water: &Water, cooler: Option<Cooler>) -> Option<Sweep> {
     if job.choices.motor_kind() != MotorKind::Submersible {
         return None;
     }
@@ -62,8 +63,16 @@ pub(super) fn deeper(job: &Job, inputs: &Inputs, water: &Water) -> Option<Sweep>
             if from < segment.from {
                 break;
             }
-            let stretch = Stretch { from, to: segment.to, surface_run };
-            runs.extend(of_motor(way, job, inputs, prices, segment.motor, stretch)?);
+            let demands = demands_for(way, job, inputs, segment.motor)?;
+            let ends = cooler.map_or(from, |cooler| cooler.ends(setting).max(from).min(segment.to));
+            let part = |from, to| Stretch { from, to, surface_run };
+            if let Some(cooler) = cooler.filter(|_| ends > from) {
+                let in_water = demands.around(cooler.water);
+                runs.extend(depth_runs(&in_water, prices, segment.motor, part(from, ends))?);
+            }
+            if segment.to > ends || ends == from {
+                runs.extend(depth_runs(&demands, prices, segment.motor, part(ends, segment.to))?);
+            }
         }
         let demands = demands(way, inputs, &job.choices)?;
         let current: MotorCurrent = *inputs.motor_current[way as usize].as_ref().ok()?;
@@ -102,23 +111,16 @@ fn segments(line: Line, shallowest: Length) -> Vec<Segment> {
     found
 }
 
-fn of_motor(
-    way: Way,
-    job: &Job,
-    inputs: &Inputs,
-    prices: &Prices,
-    motor: Power,
-    stretch: Stretch,
-) -> Option<Vec<DepthRun>> {
+/// What the choice of a way's lead depends on, with a motor.
+fn demands_for(way: Way, job: &Job, inputs: &Inputs, motor: Power) -> Option<Demands> {
     let own = inputs.motor_power.as_ref().ok()?.value;
-    let demands = if ((own / motor).value - 1.0).abs() < 1e-9 {
-        demands(way, inputs, &job.choices)?
+    if ((own / motor).value - 1.0).abs() < 1e-9 {
+        demands(way, inputs, &job.choices)
     } else {
         let (efficiency, power_factor) = assumed_efficiency_and_power_factor(job.choices.motor_kind(), motor);
         let current = table_current(motor, way.rated()).ok()?;
-        demands_of(way, inputs, &job.choices, current, power_factor, device(inputs, motor, efficiency)?)?
-    };
-    depth_runs(&demands, prices, motor, stretch)
+        demands_of(way, inputs, &job.choices, current, power_factor, device(inputs, motor, efficiency)?)
+    }
 }
 
 /// The device ahead of another motor: by the rated input of the job's way, which grows with the motor; without one as it

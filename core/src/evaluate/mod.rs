@@ -4,6 +4,7 @@
 //! errors still say what is missing.
 
 mod break_even;
+mod cooler;
 mod deeper;
 mod here;
 mod motor;
@@ -26,9 +27,11 @@ pub use ways::*;
 use crate::error::InputError;
 use crate::finding::Finding;
 use crate::job::{Checked, Entered, Field, Inputs, Job, Way};
+use crate::power::family::{Class, USUAL_SUPPLY_BAND};
 use crate::pump::motor::MotorKind;
-use crate::quantity::{Entry, Length, feet};
+use crate::quantity::{Entry, Length, feet, in_volts, volts};
 use crate::standards::conductor::Metal;
+use cooler::Cooler;
 
 /// What depth means along the curve of cost.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -97,15 +100,20 @@ pub fn evaluate(job: &Job) -> Evaluation {
     let motor = motor::motor_load(job, &inputs, &water);
     let kind = job.choices.motor_kind();
     let (depth, surface) = lead(kind, &inputs);
-    let ways = ways::ways(job, &inputs, &water, depth.zip(surface).map(|(depth, surface)| depth + surface));
+    let cooler = Cooler::of(&job.choices, &inputs, &water);
+    let laid = depth.zip(surface).map(|(depth, surface)| Laid { depth, surface, cooler });
+    let ways = ways::ways(job, &inputs, &water, laid);
     ways::follows(&mut inputs, &job.choices, &ways);
-    let sweep = surface.and_then(|surface| sweep::sweep(&inputs, &job.choices, surface));
+    let sweep = surface.and_then(|surface| sweep::sweep(&inputs, &job.choices, surface, cooler));
     let here = sweep.as_ref().and_then(|sweep| Some(here::here(sweep, depth?)));
-    let deeper = deeper::deeper(job, &inputs, &water);
+    let deeper = deeper::deeper(job, &inputs, &water, cooler);
     let service = service::service(job, &inputs, &water, motor.as_ref(), here.as_ref());
     let mut findings = water::findings(job, &inputs, &water);
     findings.extend(in_the_lead(job, here.as_ref()));
-    findings.extend(ways::of_job(job, &ways));
+    findings.extend(cooler.zip(depth).and_then(|(cooler, depth)| cooler.not_counted(depth)));
+    // A lead without a conductor may be told twice, by its voltage and by the way that it belongs to.
+    let of_ways = ways::of_job(job, &ways).into_iter().filter(|finding| !findings.contains(finding));
+    findings.extend(of_ways.collect::<Vec<_>>());
     findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity()));
     let errors = inputs.errors.clone();
     Evaluation { errors, kind, inputs, water, motor, ways, sweep, deeper, depth, here, service, findings }
@@ -120,6 +128,14 @@ fn lead(kind: MotorKind, inputs: &Inputs) -> (Option<Length>, Option<Length>) {
         MotorKind::Submersible => (value(&inputs.pump_setting), surface),
         MotorKind::Surface => (surface, surface.map(|_| feet(0.0))),
     }
+}
+
+/// How the lead is laid: the depth of the pump, what lies on the surface, and whether the water cools it.
+#[derive(Debug, Clone, Copy)]
+struct Laid {
+    depth: Length,
+    surface: Length,
+    cooler: Option<Cooler>,
 }
 
 fn in_the_lead(job: &Job, here: Option<&Here>) -> Vec<Finding> {
@@ -138,10 +154,19 @@ fn in_the_lead(job: &Job, here: Option<&Here>) -> Vec<Finding> {
     found
 }
 
+/// Volts that a supply usually has: near its nominal ones.
+fn usual_supply(supply: f64) -> (f64, f64) {
+    let nominal = in_volts(Class::of_supply(volts(supply)).nominal());
+    (nominal * (1.0 - USUAL_SUPPLY_BAND), nominal * (1.0 + USUAL_SUPPLY_BAND))
+}
+
 fn beyond_usual(job: &Job, field: Field) -> Option<Finding> {
     let spec = field.spec();
     let value = field.check(job.get(field).filter(|_| field.counts(job))?).ok()?;
-    let (least, most) = spec.usual;
+    let (least, most) = match field {
+        Field::SupplyVolts => usual_supply(value),
+        _ => spec.usual,
+    };
     // A change of units may move a value off a bound by its last digits.
     let slack = 1e-9 * value.abs();
     let bound = if value > most + slack {

@@ -57,7 +57,7 @@ pub(super) fn service(
 ) -> [Option<LeadInService>; 2] {
     Way::ALL.map(|way| {
         let here = here?;
-        let demands = demands(way, inputs, &job.choices)?;
+        let demands = demands(way, inputs, &job.choices)?.around(here.way(way)?.run.ambient);
         let running = motor.and_then(|motor| motor.running[way as usize]);
         let current = running.unwrap_or(demands.load.current);
         let frequency = water.pump.as_ref().and_then(|pump| pump.frequency()).unwrap_or(hertz(60.0));

@@ -1,13 +1,16 @@
 //! Cost against depth, exact at every depth: each way is a list of runs that end where the conductor grows.
 
 use super::break_even::{BreakEven, break_even};
+use super::cooler::Cooler;
 use crate::cable::ampacity::{Setting, required_ampacity, terminal_rating};
 use crate::cable::conductor::{STRAND_LAY, metal_mass};
 use crate::cable::drop::{Load, Phases};
 use crate::cable::lead::{Demands, Run, runs};
 use crate::cost::price::{Prices, cable_price, lead_price};
 use crate::job::{Choices, Inputs, Way};
-use crate::quantity::{ElectricCurrent, Length, MassPerLength, Money, MoneyPerLength, Power, circular_mils, feet};
+use crate::quantity::{
+    Celsius, ElectricCurrent, Length, MassPerLength, Money, MoneyPerLength, Power, circular_mils, feet,
+};
 use crate::standards::conductor::{Metal, Size};
 use serde::Serialize;
 
@@ -46,6 +49,8 @@ pub struct DepthRun {
     pub metal: MassPerLength,
     /// Rated power of the motor that it feeds.
     pub motor: Power,
+    /// The surroundings that its ampacity counts with.
+    pub ambient: Celsius,
 }
 
 /// One way over all depths.
@@ -57,7 +62,7 @@ pub struct WaySweep {
     pub current: MotorCurrent,
     /// Ampacity that the phases need.
     pub required: ElectricCurrent,
-    /// What the choice depended on.
+    /// What the choice depended on; where the water counts, with the surroundings of the run.
     pub demands: Demands,
     /// Equipment of this way beyond the other.
     pub equipment: Money,
@@ -130,14 +135,20 @@ pub(super) struct Stretch {
 }
 
 /// Sweeps both ways with one motor, or `None` while a figure is missing or wrong.
-pub(super) fn sweep(inputs: &Inputs, choices: &Choices, surface_run: Length) -> Option<Sweep> {
+pub(super) fn sweep(inputs: &Inputs, choices: &Choices, surface_run: Length, cooler: Option<Cooler>) -> Option<Sweep> {
     let prices = inputs.prices.as_ref().ok()?;
     let motor = inputs.motor_power.as_ref().ok()?.value;
-    let stretch = Stretch { from: feet(0.0), to: feet(DEEPEST_FEET), surface_run };
+    let deepest = feet(DEEPEST_FEET);
+    let begins = cooler.and_then(|cooler| Some((cooler.begins()?.min(deepest), cooler.water)));
     let one = |way| {
         let demands = demands(way, inputs, choices)?;
         let current = *inputs.motor_current[way as usize].as_ref().ok()?;
-        let runs = depth_runs(&demands, prices, motor, stretch)?;
+        let to = begins.map_or(deepest, |(depth, _)| depth);
+        let mut runs = depth_runs(&demands, prices, motor, Stretch { from: feet(0.0), to, surface_run })?;
+        if let Some((from, water)) = begins.filter(|(from, _)| *from < deepest) {
+            let below = Stretch { from, to: deepest, surface_run };
+            runs.extend(depth_runs(&demands.around(water), prices, motor, below)?);
+        }
         Some(WaySweep::of(way, current, demands, prices, surface_run, runs))
     };
     Some(Sweep::of([one(Way::V240)?, one(Way::V480)?], surface_run))
@@ -165,6 +176,12 @@ impl WaySweep {
             Way::V480 => prices.extra_equipment,
         };
         Self { way, current, required: demands.required, demands, equipment, runs, surface_run }
+    }
+
+    /// What the choice of a run depended on.
+    #[must_use]
+    pub fn demands_of(&self, run: &DepthRun) -> Demands {
+        self.demands.around(run.ambient)
     }
 
     /// The shallowest depth that is swept.
@@ -207,6 +224,13 @@ pub(super) fn demands_of(
     })
 }
 
+impl Demands {
+    /// The same in other surroundings.
+    pub(super) fn around(self, ambient: Celsius) -> Self {
+        Self { setting: Setting { ambient, ..self.setting }, ..self }
+    }
+}
+
 /// The runs of a motor's lead over a stretch of depths.
 pub(super) fn depth_runs(demands: &Demands, prices: &Prices, motor: Power, stretch: Stretch) -> Option<Vec<DepthRun>> {
     let Stretch { from, to: deepest, surface_run } = stretch;
@@ -218,7 +242,8 @@ pub(super) fn depth_runs(demands: &Demands, prices: &Prices, motor: Power, stret
             continue;
         }
         let metal = cable_metal(demands.setting.metal, &run, demands.load.phases);
-        found.push(DepthRun { from: depth, to, price: cable_price(prices, metal), metal, motor, run });
+        let ambient = demands.setting.ambient;
+        found.push(DepthRun { from: depth, to, price: cable_price(prices, metal), metal, motor, ambient, run });
         depth = to;
     }
     Some(found)

@@ -157,6 +157,9 @@ pub struct Choices {
     pub insulation: Option<Rating>,
     /// True where the terminals at both ends are marked 75 °C. Assumed: not marked.
     pub terminals_marked_75: Option<bool>,
+    /// True where the part of the lead that hangs in the water counts with the water's temperature, as far as the code
+    /// lets it. Assumed: it does not.
+    pub cooler_water: Option<bool>,
     /// Most parallel sets of conductors. Assumed: 1.
     pub most_sets: Option<Sets>,
     /// How the demand is told. Assumed: as a flow.
@@ -223,6 +226,11 @@ impl Choices {
     #[must_use]
     pub fn terminals_marked_75(&self) -> bool {
         self.terminals_marked_75.unwrap_or(false)
+    }
+    /// Whether the cooler water counts.
+    #[must_use]
+    pub fn cooler_water(&self) -> bool {
+        self.cooler_water.unwrap_or(false)
     }
     /// Most parallel sets, 1 to [`Self::SETS_LIMIT`].
     #[must_use]

@@ -11,7 +11,7 @@ use crate::cable::lead::{Conductor, Demands, Run, impedance};
 use crate::cable::reactance::{Build, reactance};
 use crate::evaluate::{Evaluation, WayHere};
 use crate::finding::Finding;
-use crate::job::{Known, Origin, Way};
+use crate::job::{Field, Known, Origin, Way};
 use crate::pump::motor::table_rows;
 use crate::quantity::{ElectricCurrent, ElectricPotential, OhmsPerLength, Unit, in_ohms_per_kilofoot};
 use crate::standards::ambient::{ambient_factor, bundle_factor};
@@ -98,19 +98,29 @@ fn lead_here(evaluation: &Evaluation, way: Way) -> Option<(&WayHere, &Demands)> 
 
 pub(super) fn ampacity(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Option<Working> {
     let (lead, demands) = lead_here(evaluation, way)?;
-    let (run, setting) = (lead.run.run, demands.setting);
-    let ambient = evaluation.inputs.ambient.as_ref().ok()?;
+    let setting = Setting { ambient: lead.run.ambient, ..demands.setting };
+    let run = lead.run.run;
     enter_columns(run.conductor, setting, &mut sheet);
     sheet.put(CURRENT, Name::MotorCurrent, current(demands.load.current), Origin::WorkedOut);
     let required = sheet.step(REQUIRED, formula![1.25, "·", CURRENT], current(demands.required));
-    let around = (Name::Ambient, ambient.origin);
-    let result = put_ampacity(&run, setting, demands.load.phases, around, &mut sheet)?;
+    let result = put_ampacity(&run, setting, demands.load.phases, around(evaluation, lead, &mut sheet)?, &mut sheet)?;
     sheet.cite(&["nec-2023-430.22", "nec-2023-430.122"]);
     if run.conductor.sets > 1 {
         sheet.cite(&["nec-2023-310.15c"]);
     }
     let limit = lead_limit(way, LimitKind::AtLeast, result, required, run.ampacity >= demands.required);
     Some(Working { limit: Some(limit), ..sheet.done(result, &[]) })
+}
+
+/// What surrounds a lead, and where that comes from: the warmest air along it, or where the water counts the water.
+pub(super) fn around(evaluation: &Evaluation, lead: &WayHere, sheet: &mut Sheet) -> Option<(Name, Origin)> {
+    let inputs = &evaluation.inputs;
+    let ambient = inputs.ambient.as_ref().ok()?;
+    if lead.run.ambient == ambient.value {
+        return Some((Name::Ambient, ambient.origin));
+    }
+    sheet.cite(&["nec-2023-310.14"]);
+    Some((Name::WaterTemperature, inputs.origin(Field::WaterTemperature)))
 }
 
 /// The columns of the ampacity table that a conductor is read in.

@@ -2,7 +2,7 @@
 
 use super::conversion::Conversion;
 use super::cost::per_length as per_length_price;
-use super::lead::{BUNDLE_FACTOR, CURRENT, INSULATION, RESISTANCE, per_length, put_table_resistance};
+use super::lead::{BUNDLE_FACTOR, CURRENT, INSULATION, RESISTANCE, around, per_length, put_table_resistance};
 use super::math::{Math, Measured, Symbol, formula};
 use super::name::Name;
 use super::sheet::{LEAD, SETS, Sheet, current, diameter, heat, length, money, percent, plain};
@@ -14,7 +14,7 @@ use crate::cable::economic::Lifetime;
 use crate::cable::lead::{Conductor, Demands};
 use crate::cable::skin::{ROUND_STRANDED, proximity_effect, skin_effect};
 use crate::cable::temperature::TABLE_AMBIENT;
-use crate::evaluate::{Evaluation, LeadInService};
+use crate::evaluate::{Evaluation, LeadInService, WayHere};
 use crate::job::{Field, Origin, Way};
 use crate::quantity::{ElectricCurrent, Unit, amperes, in_hertz};
 use crate::standards::ambient::bundle_factor;
@@ -43,16 +43,18 @@ const ADDED: Symbol = Symbol::of("y", "a");
 /// A lead in service, with its conductor and what its choice depended on.
 pub(super) struct Served<'a> {
     pub lead: &'a LeadInService,
+    here: &'a WayHere,
     pub conductor: Conductor,
-    pub demands: &'a Demands,
+    pub demands: Demands,
 }
 
 pub(super) fn served(evaluation: &Evaluation, way: Way) -> Option<Served<'_>> {
     let here = evaluation.here.as_ref()?.way(way)?;
     Some(Served {
+        here,
         lead: evaluation.service[way as usize].as_ref()?,
         conductor: here.run.run.conductor,
-        demands: &evaluation.sweep.as_ref()?.way(way).demands,
+        demands: evaluation.sweep.as_ref()?.way(way).demands_of(&here.run),
     })
 }
 
@@ -94,7 +96,6 @@ impl Served<'_> {
 pub(super) fn temperature(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Option<Working> {
     let served = served(evaluation, way)?;
     let (setting, conductor) = (served.demands.setting, served.conductor);
-    let ambient = evaluation.inputs.ambient.as_ref().ok()?;
     let each = served.put_current(&mut sheet);
     let table = table_310_16(conductor.size, setting.metal, setting.insulation)?;
     sheet.enter(Name::InsulationRating, EnteredValue::Rating(setting.insulation));
@@ -108,7 +109,8 @@ pub(super) fn temperature(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -
         rated = RATED_CURRENT;
     }
     let celsius = |degrees: f64| (degrees, Unit::DegreeCelsius);
-    sheet.put(AMBIENT, Name::Ambient, celsius(ambient.value.0), ambient.origin);
+    let (name, origin) = around(evaluation, served.here, &mut sheet)?;
+    sheet.put(AMBIENT, name, celsius(setting.ambient.0), origin);
     sheet.put(RATED, Name::RatedTemperature, celsius(setting.insulation.celsius()), Origin::Definition);
     sheet.put(TABLE_AIR, Name::TableAmbient, celsius(TABLE_AMBIENT), Origin::Table);
     let share = Math::Power(vec![Math::Fraction(formula![each], formula![rated])], 2.0);

@@ -100,7 +100,25 @@ pub enum Class {
     High,
 }
 
+/// Volts above which a supply counts as one of 480 V.
+const HIGH_ABOVE: f64 = 300.0;
+/// How far from its nominal volts a supply usually is, as a share: range A of the service voltage.
+pub const USUAL_SUPPLY_BAND: f64 = 0.05;
+
 impl Class {
+    /// The class that a supply counts as: of 480 V above 300 V.
+    ///
+    /// # Units
+    /// Line to line.
+    /// # Range
+    /// Any voltage.
+    /// # Source
+    /// Practice: halfway between the systems of [ansi-c84.1], or so.
+    #[must_use]
+    pub fn of_supply(supply: ElectricPotential) -> Self {
+        if supply > volts(HIGH_ABOVE) { Self::High } else { Self::Low }
+    }
+
     /// Nominal voltage of the system: 240 or 480 V.
     ///
     /// # Units

@@ -24,6 +24,8 @@ pub struct Fields {
     pub insulation_label: Text,
     pub terminals_label: Text,
     pub terminals_hint: Text,
+    pub cooler_label: Text,
+    pub cooler_hint: Text,
     pub sets_label: Text,
     pub sets: fn(u8) -> Text,
     pub price_source: Text,
@@ -67,6 +69,8 @@ pub const ENGLISH: Fields = Fields {
     insulation_label: "Insulation",
     terminals_label: "Terminals marked 75\u{a0}°C",
     terminals_hint: "at both ends; if not marked, 60\u{a0}°C applies up to 100\u{a0}A",
+    cooler_label: "Count the water as cooler",
+    cooler_hint: "for ampacity, and only where at most 10\u{a0}ft (3\u{a0}m) of the lead, and a tenth of the rest, lie in the warmer air",
     sets_label: "Parallel sets",
     sets: |sets| match sets {
         1 => "One set only",
@@ -104,6 +108,8 @@ pub const SPANISH: Fields = Fields {
     insulation_label: "Aislamiento",
     terminals_label: "Terminales marcadas 75\u{a0}°C",
     terminals_hint: "en ambos extremos; sin la marca rigen 60\u{a0}°C hasta 100\u{a0}A",
+    cooler_label: "Contar el agua como más fresca",
+    cooler_hint: "para la ampacidad, y solo si a lo más 3\u{a0}m (10\u{a0}ft) del cable, y un décimo del resto, van en el aire más caliente",
     sets_label: "Juegos en paralelo",
     sets: |sets| match sets {
         1 => "Un solo juego",

@@ -19,6 +19,7 @@ pub struct FoundPower {
     pub peak_high: fn(&str, &str, Text) -> String,
     pub peak_no_remedy: fn(&str, &str) -> String,
     pub pulses_meet: fn(&str) -> String,
+    pub cooler_idle: fn(&str, &str) -> String,
     pub supply_no_size: Text,
     pub supply_drop: fn(&str, &str) -> String,
     pub whole_drop: fn(&str, &str) -> String,
@@ -106,6 +107,11 @@ pub const ENGLISH: FoundPower = FoundPower {
     },
     pulses_meet: |twice| {
         format!("On so long a lead pulses can meet and pass {twice}. Ask the drive’s maker about a filter.")
+    },
+    cooler_idle: |warm, most| {
+        format!(
+            "The cooler water is not counted: {warm} of the lead lie in the air above it, and at most {most} may. The air’s temperature counts for all of it."
+        )
     },
     supply_no_size: "No listed size of supply conductors carries the input and keeps the drop. A nearer pole, parallel sets, or another way.",
     supply_drop: |share, limit| {
@@ -229,6 +235,11 @@ pub const SPANISH: FoundPower = FoundPower {
     pulses_meet: |twice| {
         format!(
             "En un cable tan largo los pulsos se pueden juntar y pasar de {twice}. Pregunte al fabricante del variador por un filtro."
+        )
+    },
+    cooler_idle: |warm, most| {
+        format!(
+            "El agua más fresca no se cuenta: {warm} del cable van en el aire, y a lo más pueden ser {most}. Para todo el cable rige la temperatura del aire."
         )
     },
     supply_no_size: "Ningún calibre de alimentador lleva la entrada con la caída permitida. Poste más cerca, juegos en paralelo u otra forma.",

@@ -302,7 +302,7 @@ pub const SPANISH: Ways = Ways {
     sort_by: "Ordenar por",
     first_cost: "Costo inicial",
     lifetime: "Vida útil",
-    copper: "Cobre",
+    copper: "Metal",
     harmonics: "Armónicas",
     in_use: "en uso",
     assumed: "en uso, supuesta: la más barata que hace lo que se pide",

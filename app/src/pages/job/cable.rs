@@ -16,6 +16,7 @@ use leptos::prelude::*;
 use wellwright_core::cable::filter::Remedy;
 use wellwright_core::cable::reactance::Build;
 use wellwright_core::job::{Choices, Field, Sets};
+use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::Metal;
 
@@ -77,6 +78,8 @@ fn Make(desk: Desk) -> impl IntoView {
     let open = desk.open;
     let words = &words().fields;
     let usual = Choices::default();
+    let submersible = desk.chosen(|choices| Some(choices.motor_kind() == MotorKind::Submersible));
+    let submersible = Signal::derive(move || submersible.get().unwrap_or(false));
     let sets: Vec<_> =
         (1..=Sets::LIMIT).filter_map(Sets::new).map(|sets| (sets, (words.sets)(sets.get()).to_owned())).collect();
     let builds = [Build::PlasticConduit, Build::FlatJacketed, Build::Twisted, Build::SteelConduit];
@@ -89,6 +92,16 @@ fn Make(desk: Desk) -> impl IntoView {
             value=desk.chosen(|choices| choices.terminals_marked_75)
             on_set=Callback::new(move |marked| open.edit.run(Edit::Choice(Choice::Terminals(Some(marked)))))
         />
+        <Show when=move || submersible.get()>
+            <Switch
+                label=words.cooler_label
+                hint=words.cooler_hint
+                id="cable.cooler_water"
+                assumed=usual.cooler_water()
+                value=desk.chosen(|choices| choices.cooler_water)
+                on_set=Callback::new(move |counts| open.edit.run(Edit::Choice(Choice::CoolerWater(Some(counts)))))
+            />
+        </Show>
         <ChoiceField
             label=words.insulation_label
             id="cable.insulation"

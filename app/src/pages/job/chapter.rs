@@ -82,6 +82,7 @@ fn page_of_finding(finding: &Finding) -> Page {
         | Finding::GroundWireGrew { .. }
         | Finding::LeadNeedsFilter { .. }
         | Finding::LeadPeakHigh { .. }
+        | Finding::CoolerWaterIdle { .. }
         | Finding::PulsesCanMeet { .. } => Page::Cable,
         Finding::SupplyNotTaken { .. }
         | Finding::DriveAmpsShort { .. }

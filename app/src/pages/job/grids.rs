@@ -278,12 +278,14 @@ fn choices(job: &Job) -> Vec<Vec<Cell>> {
         vec![Cell::words(name), Cell::words(value.to_owned()), Cell::words(from)]
     };
     let marked = if choices.terminals_marked_75() { words().frame.on } else { words().frame.off };
+    let cooler = if choices.cooler_water() { words().frame.on } else { words().frame.off };
     let mut rows = of_water(job, &row);
     rows.extend(of_supply(job, &row));
     rows.extend([
         row(fields.metal_label, (fields.metal)(choices.metal()), choices.metal.is_some()),
         row(fields.insulation_label, rating(choices.insulation()), choices.insulation.is_some()),
         row(fields.terminals_label, marked, choices.terminals_marked_75.is_some()),
+        row(fields.cooler_label, cooler, choices.cooler_water.is_some()),
         row(fields.build_label, (fields.build)(choices.build()), choices.build.is_some()),
         row(fields.sets_label, (fields.sets)(choices.most_sets()), choices.most_sets.is_some()),
     ]);

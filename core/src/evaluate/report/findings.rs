@@ -107,6 +107,7 @@ fn of_power(finding: &Finding) -> Told {
             pair(volts(peak), volts(limit))
         }
         Finding::PulsesCanMeet { twice } => vec![("actual", volts(twice))],
+        Finding::CoolerWaterIdle { warm, most } => pair(feet(warm), feet(most)),
         Finding::SupplyDropHigh { share: of, limit, .. } => pair(share(of), share(limit)),
         Finding::TransformerLoaded { share: of } => vec![("actual", share(of))],
         Finding::UtilityPassed { current, limit } => pair(amps(current), amps(limit)),

@@ -1,7 +1,7 @@
 //! What some ways bring with them: a transformer behind the drive, an idler that turns while nothing runs.
 
 use super::motor::MotorHere;
-use super::{Base, PoweredWay};
+use super::{Base, PoweredWay, RATED_HERTZ};
 use crate::power::family::{Change, Kind};
 use crate::power::rotary::{IDLE_SHARE, IDLER_RATIO, idle_loss, idler_power};
 use crate::power::step_up::{MOST_FLUX, lowest_frequency, rating};
@@ -9,8 +9,6 @@ use crate::quantity::{Frequency, Power, hertz};
 
 /// Volts at standstill over rated volts that a drive usually adds: common practice.
 const BOOST: f64 = 0.05;
-/// Frequency that motors of the trade are rated at.
-const RATED_HERTZ: f64 = 60.0;
 
 /// A transformer between a drive and its motor.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -207,8 +207,7 @@ pub(in crate::evaluate) fn of_job(job: &Job, ways: &Ways) -> Vec<Finding> {
         found.push(Finding::NoWayServes);
     }
     let (Some(way), Some(site)) = (ways.picked(), ways.site) else { return found };
-    // The lead of a job without a conductor is told once, by its voltage.
-    found.extend(way.findings.iter().copied().filter(|finding| !matches!(finding, Finding::CableNoSize { .. })));
+    found.extend(way.findings.iter().copied());
     if let Some(draw) = way.draw {
         let least = 1.25 * draw.rated;
         found.extend(match draw.device_by {

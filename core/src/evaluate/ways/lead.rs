@@ -9,6 +9,7 @@ use crate::cable::lead::{Demands, Run, drop_over, run_for, runs};
 use crate::cable::long_lead::{
     Limit, Wave, critical_length, longest_unfiltered, peak, pulses_can_meet, reflection, usual_motor_impedance,
 };
+use crate::evaluate::cooler::around;
 use crate::evaluate::sweep::cable_metal;
 use crate::job::{Field, Way};
 use crate::quantity::{
@@ -73,7 +74,7 @@ const TWO_WIRE: f64 = 1.5;
 
 impl Base<'_> {
     pub(super) fn lead(&self, way: Way, motor: &MotorHere, device: ElectricCurrent) -> Option<WayLead> {
-        let length = self.lead?;
+        let (laid, length) = (self.laid?, self.lead?);
         let required = required_ampacity(motor.sizing);
         let demands = Demands {
             load: Load {
@@ -87,7 +88,7 @@ impl Base<'_> {
                 metal: self.choices.metal(),
                 insulation: self.choices.insulation(),
                 terminals: terminal_rating(required, self.choices.terminals_marked_75()),
-                ambient: self.inputs.ambient.as_ref().ok()?.value,
+                ambient: around(laid.cooler, self.inputs.ambient.as_ref().ok()?.value, laid.depth),
             },
             build: self.choices.build(),
             allowed_drop: self.inputs.allowed_drop.as_ref().ok()?.value,

@@ -21,7 +21,7 @@ pub use volts::WayVolts;
 
 pub(super) use findings::of_job;
 
-use super::Water;
+use super::{Laid, Water};
 use crate::cable::long_lead::Limit;
 use crate::cable::long_lead::usual_motor_impedance;
 use crate::finding::{Finding, Severity};
@@ -32,6 +32,9 @@ use crate::power::family_table::{TableError, read};
 use crate::power::fit::FrameFit;
 use crate::power::generic::generic;
 use crate::quantity::{ElectricPotential, Entry, Length, Unit, in_amperes, in_kilovolt_amperes, in_ohms, in_volts};
+
+/// Frequency that motors of the trade are rated at.
+const RATED_HERTZ: f64 = 60.0;
 
 /// All ways to run the motor.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -133,17 +136,19 @@ struct Base<'a> {
     inputs: &'a Inputs,
     water: &'a Water,
     site: Site,
+    laid: Option<Laid>,
     lead: Option<Length>,
 }
 
-/// All ways of a job whose lead is so long.
-pub(super) fn ways(job: &Job, inputs: &Inputs, water: &Water, lead: Option<Length>) -> Ways {
+/// All ways of a job whose lead is laid so.
+pub(super) fn ways(job: &Job, inputs: &Inputs, water: &Water, laid: Option<Laid>) -> Ways {
     let site = Site::of(&job.choices, &inputs.entered);
+    let lead = laid.map(|laid| laid.depth + laid.surface);
     let (own, table) = match read(&job.families) {
         Ok(own) => (own, None),
         Err(error) => (Vec::new(), Some(error)),
     };
-    let Some(base) = site.map(|site| Base { choices: &job.choices, inputs, water, site, lead }) else {
+    let Some(base) = site.map(|site| Base { choices: &job.choices, inputs, water, site, laid, lead }) else {
         return Ways { table, ..Ways::default() };
     };
     let families = Kind::ALL.map(generic).into_iter().chain(own);

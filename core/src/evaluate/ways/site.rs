@@ -10,9 +10,6 @@ use crate::quantity::{
     kilovolt_amperes, meters, volts,
 };
 
-/// Volts above which a single-phase supply counts as one of 480 V.
-const HIGH_ABOVE: f64 = 300.0;
-
 /// The supply and the place of the equipment.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Site {
@@ -68,7 +65,7 @@ impl Site {
         let kiloamperes = |kiloamperes: f64| amperes(1000.0 * kiloamperes);
         Some(Self {
             supply,
-            class: if supply > volts(HIGH_ABOVE) { Class::High } else { Class::Low },
+            class: Class::of_supply(supply),
             three_phase: choices.three_phase(),
             transformer: known(Field::TransformerRating, kilovolt_amperes)?,
             impedance: entered.get(Field::TransformerImpedance, percent)?,

@@ -1,15 +1,12 @@
 //! The volts of a way, from the supply to the motor.
 
 use super::motor::MotorHere;
-use super::{Base, PoweredWay};
+use super::{Base, PoweredWay, RATED_HERTZ};
 use crate::cable::filter::{Practice, Remedy};
 use crate::job::Field;
 use crate::power::family::{Filter, Start};
 use crate::power::volts::{Budget, VoltsVerdict, budget, judge_volts, runs_out_at};
 use crate::quantity::{Frequency, hertz};
-
-/// Frequency that motors of the trade are rated at.
-const RATED_HERTZ: f64 = 60.0;
 
 /// The volts of a way.
 #[derive(Debug, Clone, Copy, PartialEq)]

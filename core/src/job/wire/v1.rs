@@ -101,6 +101,7 @@ fn slot(job: &mut Job, path: &str, value: &Value) -> Result<(), WireError> {
         "cable.build" => choices.build = word(value, path)?,
         "cable.insulation" => choices.insulation = word(value, path)?,
         "cable.terminals_marked_75" => choices.terminals_marked_75 = word(value, path)?,
+        "cable.cooler_water" => choices.cooler_water = word(value, path)?,
         "cable.most_sets" => choices.most_sets = word(value, path)?.map(|given| sets(given, path)).transpose()?,
         "demand.by" => choices.demand = word(value, path)?,
         "demand.depth_of" => choices.depth_of = word(value, path)?,
@@ -206,6 +207,7 @@ pub(super) fn write(job: &Job) -> Value {
     put("cable.build", json!(choices.build));
     put("cable.insulation", json!(choices.insulation));
     put("cable.terminals_marked_75", json!(choices.terminals_marked_75));
+    put("cable.cooler_water", json!(choices.cooler_water));
     put("cable.most_sets", json!(choices.most_sets.map(Sets::get)));
     put("demand.by", json!(choices.demand));
     put("demand.depth_of", json!(choices.depth_of));
@@ -313,6 +315,7 @@ fn choice_schemas() -> Vec<(&'static str, Value)> {
         ("cable.build", words(&["plastic_conduit", "steel_conduit", "flat_jacketed", "twisted"])),
         ("cable.insulation", words(&["60 degC", "75 degC", "90 degC"])),
         ("cable.terminals_marked_75", json!({"type": ["boolean", "null"]})),
+        ("cable.cooler_water", json!({"type": ["boolean", "null"]})),
         ("cable.most_sets", json!({"type": ["integer", "null"], "minimum": 1, "maximum": Sets::LIMIT})),
         ("demand.by", words(&["flow", "land", "people_and_stock"])),
         ("demand.depth_of", words(&["gross", "net"])),
