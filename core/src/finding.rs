@@ -362,6 +362,27 @@ pub enum Finding {
     NoWayServes,
     /// The way that was chosen is no longer there.
     WayGone,
+    /// The price book can't be read.
+    BookUnreadable,
+    /// A verdict flips within the likely range of a figure that is assumed.
+    AssumptionDecides {
+        /// The figure.
+        field: Field,
+    },
+    /// The table of a year's duty can't be read.
+    DutyUnreadable,
+    /// The pump can't give a flow of the year's duty.
+    DutyNotMet {
+        /// The flow.
+        flow: VolumeRate,
+    },
+    /// Months or shares of the tariff contradict one another.
+    TariffContradicts,
+    /// What a way needs beyond its lead has no price: it is left out of its cost.
+    PriceMissing {
+        /// The way concerned.
+        way: Way,
+    },
     /// The table of the user's own equipment can't be read.
     EquipmentUnreadable,
     /// An entry beyond what is usual, though inside what the sums hold for.
@@ -382,13 +403,14 @@ impl Finding {
             Self::GroundWireGrew { .. }
             | Self::CoolsAbove { .. }
             | Self::PulsesCanMeet { .. }
+            | Self::AssumptionDecides { .. }
             | Self::CoolerWaterIdle { .. } => Severity::Note,
             _ => Severity::Caution,
         }
     }
 
     /// Whether nobody should go on.
-    fn stops(&self) -> bool {
+    pub(crate) fn stops(&self) -> bool {
         match self {
             Self::CableNoSize { .. }
             | Self::AluminumInWell
@@ -490,6 +512,12 @@ impl Finding {
             Self::NoWayServes => "NO_WAY_SERVES",
             Self::WayGone => "WAY_GONE",
             Self::EquipmentUnreadable => "EQUIPMENT_UNREADABLE",
+            Self::BookUnreadable => "BOOK_UNREADABLE",
+            Self::AssumptionDecides { .. } => "ASSUMPTION_DECIDES",
+            Self::DutyUnreadable => "DUTY_UNREADABLE",
+            Self::DutyNotMet { .. } => "DUTY_NOT_MET",
+            Self::TariffContradicts => "TARIFF_CONTRADICTS",
+            Self::PriceMissing { .. } => "PRICE_MISSING",
             _ => Default::default(),
         }
     }

@@ -158,7 +158,7 @@ impl Sub for Money {
 pub struct MoneyPerLength(pub f64);
 
 /// A price that grows with the size of a piece.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct PieceAndSize {
     /// For the piece.
     pub fixed: Money,

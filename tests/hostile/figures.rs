@@ -1,11 +1,11 @@
 //! Figures set in a job directly, past the file reader: not numbers, endless, beyond the range, in another kind of unit.
 
 use super::jobs::{counting, house};
-use wellwright_core::cable::lead::runs;
+use wellwright_core::cable::lead::{Run, runs};
 use wellwright_core::error::InputError;
 use wellwright_core::evaluate::{Evaluation, error_report, evaluate};
 use wellwright_core::job::{Field, Job, Sets};
-use wellwright_core::quantity::{Entry, Unit};
+use wellwright_core::quantity::{Entry, Money, MoneyPerLength, Unit};
 
 /// The answer to a good job in which a field counts and holds this.
 fn with(field: Field, entry: Entry) -> Evaluation {
@@ -90,27 +90,38 @@ fn what_must_be_entered_is_asked_for() {
     only(&evaluate(&job), Field::MotorPower, "missing");
 }
 
+/// The conductors of both leads and their price over depth; what stands ahead of them may be other equipment.
+fn leads(answer: &Evaluation) -> Vec<(Run, MoneyPerLength)> {
+    let runs = answer.sweep.iter().flat_map(|sweep| sweep.ways.iter().flat_map(|way| way.runs.clone()));
+    runs.map(|run| (run.run, run.price)).collect()
+}
+
+/// Both leads at the job's depth.
+fn leads_here(answer: &Evaluation) -> Option<[Option<(Run, Money)>; 2]> {
+    answer.here.as_ref().map(|here| here.ways.map(|way| way.map(|way| (way.run.run, way.cable))))
+}
+
 /// One bad figure takes away only what depends on it.
 #[test]
 fn the_rest_of_the_answer_stays_alive() {
     let whole = evaluate(&house());
     let bad = |field: Field| with(field, Entry::new(f64::NAN, field.spec().accepted.unit));
     let no_depth = bad(Field::PumpSetting);
-    assert_eq!(no_depth.sweep, whole.sweep);
+    assert_eq!(leads(&no_depth), leads(&whole));
     assert!(no_depth.here.is_none());
     let no_price = bad(Field::CableMetal);
     assert!(no_price.sweep.is_none() && no_price.inputs.motor_current.iter().all(Result::is_ok));
     assert_eq!(no_price.water, whole.water);
     // The device of this job is typed, so that nothing of the lead depends on the motor's efficiency.
-    assert_eq!(bad(Field::MotorEfficiency).here, whole.here);
+    assert_eq!(leads_here(&bad(Field::MotorEfficiency)), leads_here(&whole));
     // No flow, no head; the lead of a typed motor stands, and so do the levels that no flow is needed for.
     let no_flow = bad(Field::Flow);
-    assert_eq!((&no_flow.here, no_flow.water.static_level), (&whole.here, whole.water.static_level));
+    assert_eq!((leads_here(&no_flow), no_flow.water.static_level), (leads_here(&whole), whole.water.static_level));
     assert!(no_flow.water.head.is_none() && no_flow.motor.is_none() && no_flow.water.tank.is_some());
     // A part of the line that can't be used takes the head; the cooling of the motor does not hang on it.
     let no_pipe = bad(Field::DropFittings);
     assert!(no_pipe.water.head.is_none() && no_pipe.water.pump.is_none());
-    assert_eq!((no_pipe.water.cooling, &no_pipe.here), (whole.water.cooling, &whole.here));
+    assert_eq!((no_pipe.water.cooling, leads_here(&no_pipe)), (whole.water.cooling, leads_here(&whole)));
     // An efficiency that can't be used is not replaced by an assumed one.
     let no_efficiency = bad(Field::PumpEfficiency);
     assert!(no_efficiency.water.head == whole.water.head && no_efficiency.water.shaft().is_none());

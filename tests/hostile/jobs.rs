@@ -2,6 +2,7 @@
 
 use wellwright_core::job::{DemandBy, DepthOf, DrawdownBy, Field, Job, wire};
 use wellwright_core::pump::motor::MotorKind;
+use wellwright_core::quantity::{Entry, Unit};
 use wellwright_core::water::line::FrictionMethod;
 
 /// A job of which every figure is good.
@@ -21,6 +22,7 @@ pub fn counting(field: Field) -> Job {
                     (choices.drawdown, choices.friction) = (Some(drawdown), Some(friction));
                     choices.depth_of = Some(DepthOf::Net);
                     choices.shaded = None;
+                    job.set(Field::SeasonMonths, Some(Entry::new(4.0, Unit::Month)));
                     if field.counts(&job) {
                         return job;
                     }

@@ -24,7 +24,7 @@ fn refused(file: &Value) -> String {
 }
 
 /// Places that hold a word, with one that they take.
-const WORDS: [(&str, &str); 24] = [
+const WORDS: [(&str, &str); 26] = [
     ("motor.kind", "surface"),
     ("cable.metal", "copper"),
     ("cable.build", "twisted"),
@@ -48,6 +48,8 @@ const WORDS: [(&str, &str); 24] = [
     ("supply.three_phase", "high"),
     ("supply.hookup", "double_delta"),
     ("supply.way", "solid_state_converter"),
+    ("prices.way_240", "converting_passive"),
+    ("prices.way_480", "large_economy"),
     ("cable.remedy", "none_needed"),
 ];
 
@@ -64,7 +66,7 @@ fn no_place_is_forgotten() {
     let places = groups.flat_map(|(group, held): (_, &Map<String, Value>)| {
         held.keys().map(move |name| format!("{group}.{name}")).collect::<Vec<_>>()
     });
-    let other = ["pump.curve", "prices.source", "supply.families"];
+    let other = ["pump.curve", "prices.source", "prices.book", "energy.duty", "supply.families"];
     let other = other.iter().chain(&TRUTHS).chain(&SETS);
     for place in places {
         let known = Field::at(&place).is_some()
@@ -162,7 +164,7 @@ fn own_equipment_is_a_text_and_a_name() {
 
 #[test]
 fn a_place_that_is_not_there_is_named_in_every_group() {
-    for group in ["site", "demand", "well", "line", "pump", "motor", "cable", "prices", "supply", "energy"] {
+    for group in ["site", "demand", "well", "line", "pump", "motor", "cable", "prices", "supply", "energy", "range"] {
         let place = format!("{group}.no_such_place");
         for value in [json!(null), json!({"value": 1, "unit": "ft"})] {
             assert_eq!(refused(&with(&place, value)), place);

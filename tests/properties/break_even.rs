@@ -2,19 +2,31 @@
 
 use super::jobs::{Plain, plain};
 use super::tried;
+use super::years_by_hand::equipment;
 use proptest::prelude::*;
 use proptest::strategy::ValueTree as _;
-use wellwright_core::evaluate::{Basis, BreakEven, Sweep, evaluate};
+use wellwright_core::evaluate::{Basis, BreakEven, Evaluation, Sweep, evaluate};
 use wellwright_core::job::Way;
 use wellwright_core::quantity::{UnitSystem, in_feet};
 
-/// What both ways cost at a depth by hand, where both have a lead: on the cable, then installed.
-pub type ByHand<'a> = &'a dyn Fn(f64) -> Option<[[f64; 2]; 2]>;
+/// What both ways cost at a depth by hand, where both have a lead: on the cable, installed, over the years.
+pub type ByHand<'a> = &'a dyn Fn(f64) -> Option<[[f64; 2]; 3]>;
 
-/// The costs of a job by hand.
-fn costs(job: &Plain, depth: f64) -> Option<[[f64; 2]; 2]> {
+/// The costs of a job by hand, less what both ways need alike.
+pub fn costs(job: &Plain, answer: &Evaluation, depth: f64) -> Option<[[f64; 2]; 3]> {
     let (low, high) = (job.lead(0, depth)?, job.lead(1, depth)?);
-    Some([[low.cable, high.cable], [low.installed, high.installed]])
+    let years = match equipment(answer, answer.sweep.as_ref()?) {
+        Some([a, b]) => [job.years(answer, 0, &low, depth, a), job.years(answer, 1, &high, depth, b)],
+        None => [0.0; 2],
+    };
+    let installed = [low.installed, high.installed];
+    Some([[low.cable, high.cable], installed, [installed[0] + years[0], installed[1] + years[1]]])
+}
+
+/// What a curve can be judged on.
+pub fn bases(sweep: &Sweep) -> impl Iterator<Item = Basis> {
+    let years = sweep.has_lifetime();
+    Basis::ALL.into_iter().filter(move |basis| years || *basis != Basis::Lifetime)
 }
 
 /// The cheaper way at a depth by hand; `None` where the costs tie to the last digits, or a way has no lead.
@@ -30,8 +42,10 @@ fn beside(hand: ByHand, basis: Basis, depth: f64, side: f64) -> Option<Way> {
     [1e-7, 1e-6, 1e-5, 1e-4, 1e-3].into_iter().find_map(|step| cheaper(hand, basis, depth + side * step))
 }
 
-fn swept(job: &Plain) -> Option<Sweep> {
-    evaluate(&job.job(UnitSystem::Us)).sweep
+fn swept(job: &Plain) -> Option<(Evaluation, Sweep)> {
+    let answer = evaluate(&job.job(UnitSystem::Us));
+    let sweep = answer.sweep.clone()?;
+    Some((answer, sweep))
 }
 
 /// From where to where both ways have a lead, feet.
@@ -82,9 +96,9 @@ proptest! {
 
     #[test]
     fn each_change_is_true(job in plain()) {
-        let Some(sweep) = swept(&job) else { return Ok(()) };
-        for basis in Basis::ALL {
-            changes_are_true(&|depth| costs(&job, depth), basis, sweep.break_even(basis))?;
+        let Some((answer, sweep)) = swept(&job) else { return Ok(()) };
+        for basis in bases(&sweep) {
+            changes_are_true(&|depth| costs(&job, &answer, depth), basis, sweep.break_even(basis))?;
         }
     }
 }
@@ -94,9 +108,9 @@ proptest! {
 
     #[test]
     fn no_change_is_missed(job in plain()) {
-        let Some(sweep) = swept(&job) else { return Ok(()) };
-        for basis in Basis::ALL {
-            none_is_missed(&|depth| costs(&job, depth), basis, sweep.break_even(basis), reach(&sweep))?;
+        let Some((answer, sweep)) = swept(&job) else { return Ok(()) };
+        for basis in bases(&sweep) {
+            none_is_missed(&|depth| costs(&job, &answer, depth), basis, sweep.break_even(basis), reach(&sweep))?;
         }
     }
 }
@@ -108,7 +122,7 @@ fn the_random_jobs_do_change_their_cheaper_way() {
     let mut runner = proptest::test_runner::TestRunner::deterministic();
     for _ in 0..200 {
         let job = plain().new_tree(&mut runner).unwrap().current();
-        let Some(sweep) = swept(&job) else { continue };
+        let Some((_, sweep)) = swept(&job) else { continue };
         for crossing in Basis::ALL.into_iter().flat_map(|basis| sweep.break_even(basis).crossings.clone()) {
             match crossing.place {
                 wellwright_core::evaluate::Place::Run => on_runs += 1,

@@ -85,6 +85,16 @@ impl Plain {
         typed.map_or(table, |amps| amps.max(table))
     }
 
+    /// Amperes of the nameplate, or of the table.
+    pub fn nameplate_amps(&self, way: usize) -> f64 {
+        let other = || self.nameplate[1 - way].map(|other| if way == 0 { 2.0 * other } else { 0.5 * other });
+        self.nameplate[way].or_else(other).unwrap_or_else(|| table_amps(self.hp, way))
+    }
+
+    pub fn motor_efficiency(&self) -> f64 {
+        self.efficiency.unwrap_or_else(|| self.assumed().0)
+    }
+
     pub fn circuit(&self, way: usize) -> Circuit {
         let power_factor = self.power_factor.unwrap_or_else(|| self.assumed().1);
         Circuit { volts: [240.0, 480.0][way], amps: self.sizing_amps(way), power_factor, factor: 3f64.sqrt() }
@@ -192,13 +202,13 @@ impl Plain {
         Some(grown.map_or(chosen.1, |grown| grown.min(chosen.1)))
     }
 
-    /// Dollars a foot: fixed part and metal of three phases and a ground in each set, 2 % longer than the strand.
+    /// Dollars a foot: the fixed part of each set, and metal of three phases and a ground in each set, 2 % longer than the strand.
     fn price(&self, chosen: Candidate, ground: usize) -> f64 {
         let cmil = (3.0 * TABLE_8[chosen.1].cmil + TABLE_8[ground].cmil) * f64::from(chosen.0);
         let density = if self.metal == Metal::Copper { 8.89 } else { 2.705 };
         let square_mm = cmil * std::f64::consts::PI / 4.0 * 0.0254 * 0.0254;
         let pounds_a_foot = square_mm * density * 1e-3 * 1.02 * 0.3048 / 0.453_592_37;
-        self.fixed + self.metal_price * pounds_a_foot
+        self.fixed * f64::from(chosen.0) + self.metal_price * pounds_a_foot
     }
 }
 

@@ -5,13 +5,17 @@
 
 mod arguments;
 mod arithmetic;
+mod book;
 mod break_even;
+mod break_even_many;
 mod by_hand;
 mod choice;
 mod deeper;
 mod drop;
 mod finite;
 mod jobs;
+mod money;
+mod outfits;
 mod power;
 mod power_refused;
 mod pump;
@@ -31,6 +35,7 @@ mod waters;
 mod ways;
 mod working;
 mod working_tables;
+mod years_by_hand;
 
 use proptest::test_runner::{Config, RngSeed};
 

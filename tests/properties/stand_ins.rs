@@ -5,6 +5,7 @@ use super::finite::absurd;
 use super::jobs::{plain, supplied};
 use super::tried;
 use proptest::prelude::*;
+use serde_json::Value;
 use wellwright_core::evaluate::{Evaluation, evaluate, report};
 use wellwright_core::job::{Field, Job};
 use wellwright_core::quantity::{Entry, UnitSystem};
@@ -84,6 +85,10 @@ proptest! {
         let told = |answer: &Evaluation| {
             let mut told = report("", answer);
             told["findings"].as_array_mut().unwrap().retain(|finding| finding["code"] != "BEYOND_USUAL");
+            // A motor's impedance that was entered counts for the motors of deeper water too.
+            for way in told["ways_in_deeper_water"].as_array_mut().into_iter().flatten() {
+                way["outfits"] = Value::Null;
+            }
             told
         };
         let (told, again) = (told(&answer), told(&evaluate(&typed)));

@@ -23,7 +23,7 @@ pub struct Supplies {
 }
 
 /// Each field with the range that jobs are likely to have, and how often of ten it is entered.
-const LIKELY: [(Field, f64, f64, u32); 30] = [
+const LIKELY: [(Field, f64, f64, u32); 47] = [
     (Field::SupplyVolts, 200.0, 600.0, 3),
     (Field::TransformerRating, 5.0, 500.0, 3),
     (Field::TransformerImpedance, 1.0, 8.0, 5),
@@ -54,6 +54,23 @@ const LIKELY: [(Field, f64, f64, u32); 30] = [
     (Field::Discount, 0.0, 30.0, 5),
     (Field::Years, 1.0, 50.0, 5),
     (Field::DeviceAmps, 15.0, 800.0, 3),
+    (Field::DemandPrice, 0.0, 30.0, 3),
+    (Field::BilledMonths, 0.0, 12.0, 2),
+    (Field::StandingCharge, 0.0, 100.0, 3),
+    (Field::MonthsOfUse, 1.0, 12.0, 4),
+    (Field::SeasonMonths, 0.0, 12.0, 3),
+    (Field::SeasonPrice, 0.0, 1.0, 5),
+    (Field::SeasonDemandPrice, 0.0, 30.0, 5),
+    (Field::SeasonShare, 0.0, 100.0, 3),
+    (Field::Carbon, 0.0, 2.0, 3),
+    (Field::MetalLow, 0.5, 6.0, 3),
+    (Field::MetalHigh, 12.0, 60.0, 3),
+    (Field::EquipmentLow, 10.0, 100.0, 3),
+    (Field::EquipmentHigh, 100.0, 400.0, 3),
+    (Field::HoursLow, 0.0, 1500.0, 3),
+    (Field::HoursHigh, 1500.0, 8784.0, 3),
+    (Field::EnergyLow, 0.0, 0.1, 3),
+    (Field::EnergyHigh, 0.15, 1.0, 3),
 ];
 
 impl Supplies {
@@ -90,6 +107,11 @@ pub fn entry(field: Field, value: f64, system: UnitSystem) -> Entry {
         Kind::MoneyPerLength => (Unit::DollarPerFoot, Unit::DollarPerMeter, 1.0 / 0.3048),
         Kind::EnergyPrice => (Unit::DollarPerKilowattHour, Unit::DollarPerKilowattHour, 1.0),
         Kind::Life => (Unit::Year, Unit::Year, 1.0),
+        Kind::DemandPrice => (Unit::DollarPerKilowatt, Unit::DollarPerKilowatt, 1.0),
+        Kind::MonthlyPrice => (Unit::DollarPerMonth, Unit::DollarPerMonth, 1.0),
+        Kind::Months => (Unit::Month, Unit::Month, 1.0),
+        Kind::Emission => (Unit::PoundPerKilowattHour, Unit::KilogramPerKilowattHour, 0.453_592_37),
+        Kind::MoneyPerMass => (Unit::DollarPerPound, Unit::DollarPerKilogram, 1.0 / 0.453_592_37),
         _ => return waters::entry(field, value, system),
     };
     match system {
@@ -100,9 +122,11 @@ pub fn entry(field: Field, value: f64, system: UnitSystem) -> Entry {
 
 /// Any supply, most of it likely: 240 or 480 V more often than others.
 pub fn supplies() -> impl Strategy<Value = Supplies> {
-    let figure = |(_, low, high, often): &(Field, f64, f64, u32)| {
+    let figure = |(field, low, high, often): &(Field, f64, f64, u32)| {
         let (low, high) = (*low, *high);
+        let whole = field.kind() == Kind::Months;
         let value = (0.0..1.0f64).prop_map(move |share| low + (high - low) * share * share);
+        let value = value.prop_map(move |value| if whole { value.round() } else { value });
         prop::option::weighted(f64::from(*often) / 10.0, value)
     };
     let figures: Vec<_> = LIKELY.iter().map(figure).collect();

@@ -2,6 +2,7 @@
 
 use super::jobs::{Plain, plain};
 use super::tried;
+use super::years_by_hand::equipment;
 use proptest::prelude::*;
 use wellwright_core::evaluate::{Basis, Evaluation, evaluate};
 use wellwright_core::job::{Field, Way};
@@ -30,7 +31,24 @@ fn agree_at(job: &Plain, answer: &Evaluation, depth: f64) -> Result<(), TestCase
         prop_assert_eq!(found.run.ground, Size::ALL[hand.ground], "{:?} at {} ft", way, depth);
         let cost = |basis| core.cost_at(feet(depth), basis).unwrap().0;
         prop_assert!(close(cost(Basis::Cable), hand.cable), "{:?} at {} ft: {:?}", way, depth, hand);
-        prop_assert!(close(cost(Basis::Installed), hand.installed), "{:?} at {} ft: {:?}", way, depth, hand);
+        // Both ways need the same beyond what was entered as the extra equipment of the one.
+        let beyond = core.piece_at(feet(depth)).unwrap().outfit.cost;
+        let alike = beyond.total().0 - beyond.extra.0;
+        let other = sweep.way(Way::V240).piece_at(feet(depth)).map(|piece| piece.outfit.cost.total().0);
+        prop_assert!(other.is_none_or(|other| close(other, alike)), "{alike} and {other:?}");
+        prop_assert!(close(cost(Basis::Installed), hand.installed + alike), "{:?} at {} ft: {:?}", way, depth, hand);
+        if let Some(equipment) = equipment(answer, sweep) {
+            let years = job.years(answer, way as usize, &hand, depth, equipment[way as usize]);
+            let whole = hand.installed + alike + years;
+            prop_assert!(
+                close(cost(Basis::Lifetime), whole),
+                "{:?} at {} ft: {} {}",
+                way,
+                depth,
+                cost(Basis::Lifetime),
+                whole
+            );
+        }
     }
     Ok(())
 }

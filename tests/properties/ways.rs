@@ -255,7 +255,7 @@ fn the_random_supplies_meet_what_the_laws_speak_of() {
     let mut runner = proptest::test_runner::TestRunner::deterministic();
     let (mut fits, mut codes) = ([0usize; 4], std::collections::BTreeSet::new());
     let (mut chosen, mut picked) = (0, 0);
-    for _ in 0..250 {
+    for _ in 0..600 {
         let job: Plain = supplied().new_tree(&mut runner).unwrap().current();
         let ways = evaluate(&job.job(UnitSystem::Us)).ways;
         chosen += usize::from(ways.chosen);

@@ -5,12 +5,14 @@
 //! known and not walked yet stand in `not_walked.csv`, each with the reason.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::print_stdout)]
 
+mod book;
 mod cable_jobs;
 mod cable_laws;
 mod circuit;
 mod conductor;
 mod inputs;
 mod job_a;
+mod money;
 mod power;
 mod power_family;
 mod power_jobs;
@@ -41,7 +43,7 @@ pub enum Answer {
 /// Why a row can't be answered, or the answer.
 pub type Answered = Result<Answer, String>;
 
-const CHAPTERS: [(&str, &str); 22] = [
+const CHAPTERS: [(&str, &str); 23] = [
     ("water", include_str!("water.csv")),
     ("water_properties", include_str!("water_properties.csv")),
     ("water_friction", include_str!("water_friction.csv")),
@@ -58,6 +60,7 @@ const CHAPTERS: [(&str, &str); 22] = [
     ("annuity", include_str!("annuity.csv")),
     ("supply", include_str!("supply.csv")),
     ("money_mass", include_str!("money_mass.csv")),
+    ("money", include_str!("money.csv")),
     ("pump_curve", include_str!("pump_curve.csv")),
     ("pump_power", include_str!("pump_power.csv")),
     ("pump_motor", include_str!("pump_motor.csv")),
@@ -75,8 +78,10 @@ fn answer(row: &Row) -> Answered {
         .or_else(|| water_flow::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| water_lift::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| conductor::answer(&row.quantity, &row.unit, &inputs))
+        .or_else(|| book::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| circuit::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| service::answer(&row.quantity, &row.unit, &inputs))
+        .or_else(|| money::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| sums::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| pump::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| power::answer(&row.quantity, &row.unit, &inputs))
@@ -181,6 +186,11 @@ fn supply() {
 #[test]
 fn money_and_mass() {
     walk("money_mass");
+}
+
+#[test]
+fn worth_bills_and_estimates() {
+    walk("money");
 }
 
 #[test]

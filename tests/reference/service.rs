@@ -12,7 +12,8 @@ use wellwright_core::cable::skin::{ROUND_STRANDED, ac_resistance, skin_effect};
 use wellwright_core::cable::temperature::{
     Service, conductor_temperature, resistance_moved, settled_temperature, temperature_coefficient,
 };
-use wellwright_core::cost::annuity::{annuity_factor, capital_recovery, present_value};
+use wellwright_core::cost::annuity::{annuity_factor, capital_recovery};
+use wellwright_core::cost::worth::level_net_present_value;
 use wellwright_core::error::OutsideRange;
 use wellwright_core::quantity::{
     Celsius, ElectricalResistance, Money, OhmsPerLength, Time, Velocity, amperes, hertz, in_meters,
@@ -225,8 +226,8 @@ fn term(inputs: &Inputs) -> Result<(f64, f64), String> {
 
 fn net_present_value(inputs: &Inputs) -> Number {
     let (rate, years) = term(inputs)?;
-    let worth = said(present_value(Money(inputs.number("yearly")?), rate, years))?;
-    Ok(worth.0 - inputs.number("cost")?)
+    let (first, yearly) = (Money(inputs.number("cost")?), Money(inputs.number("yearly")?));
+    said(level_net_present_value(first, yearly, rate, years)).map(|worth| worth.0)
 }
 
 fn lost_money(inputs: &Inputs, kilowatt_hour: Number) -> Number {

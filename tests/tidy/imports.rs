@@ -8,6 +8,7 @@ use super::tree::{File, code, program, rust};
 const CORE: &[(&str, &[&str])] = &[
     ("quantity", &[]),
     ("numeric", &[]),
+    ("table", &[]),
     // They name the fields of a job, what is odd about a curve, a remedy, the least share of volts and types of
     // enclosures, and nothing more of any.
     ("error", &["job", "quantity"]),
@@ -23,7 +24,7 @@ const CORE: &[(&str, &[&str])] = &[
     ("startup", PAPERS),
     ("papers", PAPERS),
 ];
-const CHAPTER: &[&str] = &["quantity", "numeric", "error", "finding", "standards"];
+const CHAPTER: &[&str] = &["quantity", "numeric", "error", "finding", "standards", "table"];
 const JOB: &[&str] =
     &["quantity", "numeric", "error", "finding", "standards", "water", "pump", "power", "cable", "cost"];
 const EVALUATE: &[&str] =

@@ -35,6 +35,7 @@ const NOT_SHOWN: &[&str] = &[
     // Shown while something is wrong with the storage; the gallery shows how such a notice looks.
     "StorageNotice",
     "SetAsideNotice",
+    "BooksAsideNotice",
 ];
 
 /// Names of the parts, as `mod.rs` declares them.

@@ -57,6 +57,10 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/parts/stations.rs", &["done", "open", "stop", "wrong", "here"]),
     // The order that a sorted column tells, and the mark beside it.
     ("app/src/parts/table.rs", &["up", "down", "ascending", "descending"]),
+    // Groups of fields, as files name them.
+    ("app/src/pages/job/chapter.rs", &["range"]),
+    // A slider's step, ids of controls, states that the style sheets tell apart.
+    ("app/src/pages/job/curve_choices.rs", &["any", "prices.way_240", "prices.way_480", "assumed", "typed"]),
     // States that the style sheets tell apart, and the id of what a field says.
     ("app/src/pages/jobs.rs", &["ok", "stop", "stopped", "none", "jobs-title", "job-{id}"]),
     ("app/src/parts/choice.rs", &["typed", "assumed"]),
@@ -93,15 +97,33 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/parts/screen_settings.rs", &["settings-menu"]),
     // An element of MathML.
     ("app/src/parts/working/formula.rs", &["mfrac"]),
-    // Ids and states of the cells of own equipment, and the ending and kind of its file.
+    // Ids of the cells of own equipment.
+    ("app/src/pages/job/equipment.rs", &["own.{}.{column}", "error"]),
+    // States and keyboards of cells, and what a table is as a file.
+    ("app/src/pages/job/cell.rs", &["{}-says", "error", "assumed", "typed", "decimal"]),
+    ("app/src/pages/job/exchange.rs", &["csv", "text/csv"]),
+    // Ids of what changes a price book, and kinds of inputs.
     (
-        "app/src/pages/job/equipment.rs",
-        &["own.{}.{column}", "{}-says", "error", "assumed", "typed", "decimal", "csv", "text/csv"],
+        "app/src/pages/job/book/table.rs",
+        &[
+            "book.group.{place}",
+            "book.{row}.{part}",
+            "book.{}",
+            "{id}-says",
+            "price",
+            "out",
+            "error",
+            "typed",
+            "date",
+            "text",
+        ],
     ),
+    ("app/src/pages/job/book/add.rs", &["book.add.{column}", "text", "decimal"]),
     // The ending and the kind of a job file.
     ("app/src/pages/job/papers.rs", &["json", "application/json"]),
     // Keys of the browser's storage, and of the entries there.
     ("app/src/platform/storage.rs", &["wellwright.job.", "wellwright.order", "wellwright.settings", "job", "drafts"]),
+    ("app/src/platform/storage/books.rs", &["wellwright.book.", "wellwright.books"]),
     // Words of an address, the same in every language, so that a link can be passed on.
     ("app/src/routes.rs", &["water", "pump", "power", "cable", "cost", "start-up", "papers", "job"]),
 ];

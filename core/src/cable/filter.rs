@@ -1,10 +1,9 @@
 //! What helps a motor behind a long lead, what that costs in volts, and how far the lead may reach with it.
 
 use super::drop::{Load, longest_lead};
+use super::long_lead::{Wave, longest_unfiltered};
 use crate::error::OutsideRange;
-use crate::quantity::{
-    ElectricPotential, Length, Money, OhmsPerLength, PieceAndSize, feet, in_meters, in_volts, meters, volts,
-};
+use crate::quantity::{ElectricPotential, Length, OhmsPerLength, feet, in_meters, in_volts, meters, volts};
 use serde::{Deserialize, Serialize};
 
 /// Share of its volts that a sine filter costs where it is built into the drive: practice.
@@ -24,27 +23,6 @@ pub enum Remedy {
     DvDtFilter,
     /// A filter that leaves little but the sine.
     SineFilter,
-}
-
-impl Remedy {
-    /// Invented price of the remedy, by the motor's size, until a quote replaces it.
-    ///
-    /// # Units
-    /// Money for the piece and for each horsepower of the motor.
-    /// # Range
-    /// Every remedy.
-    /// # Source
-    /// [practice]: in the order of makers' lists, no list's figures.
-    #[must_use]
-    pub fn invented_price(self) -> PieceAndSize {
-        let (fixed, per_hp) = match self {
-            Self::NoneNeeded => (0.0, 0.0),
-            Self::OutputReactor => (150.0, 15.0),
-            Self::DvDtFilter => (300.0, 30.0),
-            Self::SineFilter => (500.0, 60.0),
-        };
-        PieceAndSize { fixed: Money(fixed), per_hp: Money(per_hp) }
-    }
 }
 
 /// A remedy's figures.
@@ -134,6 +112,39 @@ pub fn remedy(
     Ok(all.into_iter().find(|one| helps(one) && length <= practice.of(*one).longest))
 }
 
+/// The least remedy over the length of the lead: each with the longest lead that it serves, shortest first. The last one
+/// is told without end: beyond its usual reach none helps.
+///
+/// # Units
+/// `bus` and `limit` voltages; lengths one way.
+/// # Range
+/// As [`longest_unfiltered`]; the figures of `practice` not below zero.
+/// # Errors
+/// As [`longest_unfiltered`].
+/// # Source
+/// [practice]; the rule of [`remedy`], solved for the length.
+pub fn remedies(
+    bus: ElectricPotential,
+    wave: Wave,
+    limit: ElectricPotential,
+    practice: &Practice,
+) -> Result<Vec<(Length, Remedy)>, OutsideRange> {
+    let reactor = longest_unfiltered(bus * practice.reactor_leaves, wave, limit)?;
+    let reaches = [
+        (longest_unfiltered(bus, wave, limit)?, Remedy::NoneNeeded),
+        (reactor.min(practice.reactor.longest), Remedy::OutputReactor),
+        (practice.dv_dt.longest, Remedy::DvDtFilter),
+        (meters(f64::INFINITY), Remedy::SineFilter),
+    ];
+    let mut found: Vec<(Length, Remedy)> = Vec::new();
+    for (to, remedy) in reaches {
+        if found.last().map_or(to > meters(0.0), |(last, _)| to > *last) {
+            found.push((to, remedy));
+        }
+    }
+    Ok(found)
+}
+
 /// The voltage that is left behind a filter: V (1 − c).
 ///
 /// # Units
@@ -202,14 +213,6 @@ mod tests {
             assert!(now >= last, "{length} ft");
             last = now;
         }
-    }
-
-    #[test]
-    fn a_stronger_remedy_costs_more() {
-        let all = [Remedy::NoneNeeded, Remedy::OutputReactor, Remedy::DvDtFilter, Remedy::SineFilter];
-        let prices = all.map(Remedy::invented_price);
-        assert_eq!(prices[0].fixed, Money(0.0));
-        assert!(prices.windows(2).all(|pair| pair[0].fixed < pair[1].fixed && pair[0].per_hp < pair[1].per_hp));
     }
 
     #[test]

@@ -1,11 +1,12 @@
 //! Depths where the cheaper way changes.
 //!
-//! Between two steps both costs are straight lines, so each crossing is solved, not searched; at a step the costs jump
-//! and the cheaper way may change there.
+//! Between two steps both costs are smooth and turn at most once together, so no crossing is missed; at a step the costs
+//! jump and the cheaper way may change there.
 
 use super::sweep::{Basis, WaySweep};
 use crate::job::Way;
-use crate::quantity::{Length, Money};
+use crate::numeric::root::bracketed_root;
+use crate::quantity::{Length, Money, meters};
 use core::cmp::Ordering;
 use serde::Serialize;
 
@@ -53,23 +54,39 @@ pub(super) fn break_even(low: &WaySweep, high: &WaySweep, basis: Basis) -> Break
     let mut ahead: Option<Way> = None;
     let mut start = low.start().max(high.start());
     for end in pieces(low, high) {
-        let (Some(a), Some(b)) = (low.run_at(end), high.run_at(end)) else { break };
-        // 240 V less 480 V: above zero the 480 V way is cheaper. On the piece it is a straight line.
+        let (Some(a), Some(b)) = (low.piece_at(end), high.piece_at(end)) else { break };
+        // 240 V less 480 V: above zero the 480 V way is cheaper. On the piece it has no step.
         let gap = |depth: Length| low.cost_on(a, depth, basis) - high.cost_on(b, depth, basis);
-        let (at_start, at_end) = (gap(start), gap(end));
-        let slope = Money(at_end.0 - at_start.0);
-        if let Some(way) = cheaper(at_start).or_else(|| cheaper(slope)) {
-            change(&mut found, &mut ahead, way, start, if at_start.0 == 0.0 { Place::Run } else { Place::Step });
+        let bend = low.over_lead(a, basis) + high.over_lead(b, basis) * -1.0;
+        // Between the ends of a part the gap only rises, or only falls.
+        let turn = bend.turn().map(|lead| meters(lead) - low.surface_run).filter(|turn| *turn > start && *turn < end);
+        for end in turn.into_iter().chain([end]) {
+            let (at_start, at_end) = (gap(start), gap(end));
+            let slope = Money(at_end.0 - at_start.0);
+            if let Some(way) = cheaper(at_start).or_else(|| cheaper(slope)) {
+                change(&mut found, &mut ahead, way, start, if at_start.0 == 0.0 { Place::Run } else { Place::Step });
+            }
+            if let (Some(before), Some(after)) = (cheaper(at_start), cheaper(at_end))
+                && before != after
+            {
+                change(&mut found, &mut ahead, after, crossing(start, end, gap), Place::Run);
+            }
+            start = end;
         }
-        if let (Some(before), Some(after)) = (cheaper(at_start), cheaper(at_end))
-            && before != after
-        {
-            let root = start + (end - start) * (at_start.0 / (at_start.0 - at_end.0));
-            change(&mut found, &mut ahead, after, root, Place::Run);
-        }
-        start = end;
     }
     found
+}
+
+/// Where the gap is none, between two depths at which its signs differ: by the straight line between them, and from there
+/// as near as it can be told.
+fn crossing(start: Length, end: Length, gap: impl Fn(Length) -> Money) -> Length {
+    let (at_start, at_end) = (gap(start).0, gap(end).0);
+    let straight = start + (end - start) * (at_start / (at_start - at_end));
+    let over = |share: f64| gap(start + (end - start) * share).0;
+    if gap(straight).0 == 0.0 {
+        return straight;
+    }
+    bracketed_root(over, 0.0, 1.0, 0.0).map_or(straight, |share| start + (end - start) * share)
 }
 
 fn change(found: &mut BreakEven, ahead: &mut Option<Way>, way: Way, depth: Length, place: Place) {
@@ -93,7 +110,7 @@ fn cheaper(gap: Money) -> Option<Way> {
 fn pieces(low: &WaySweep, high: &WaySweep) -> Vec<Length> {
     let (start, reach) = (low.start().max(high.start()), low.reach().min(high.reach()));
     let mut ends: Vec<Length> =
-        low.runs.iter().chain(&high.runs).map(|run| run.to).filter(|to| *to > start && *to <= reach).collect();
+        low.pieces.iter().chain(&high.pieces).map(|piece| piece.to).filter(|to| *to > start && *to <= reach).collect();
     ends.sort_by(|a, b| a.value.total_cmp(&b.value));
     ends.dedup();
     ends

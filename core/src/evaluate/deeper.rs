@@ -6,10 +6,12 @@
 //! nameplate; others are taken from the table, with efficiency, power factor and device as they are assumed.
 
 use super::cooler::Cooler;
-use super::sweep::{DEEPEST_FEET, DepthRun, Stretch, Sweep, WaySweep, demands, demands_of, depth_runs};
+use super::runs::{Priced, Stretch, Swept, demands, demands_of, depth_runs};
+use super::sweep::{DEEPEST_FEET, DepthRun, Parts, Sweep, WaySweep};
 use super::water::Water;
+use super::ways::{Fitted, Outfit, is_same};
 use crate::cable::lead::Demands;
-use crate::job::{Inputs, Job, MotorCurrent, Way, provisional};
+use crate::job::{Choices, Inputs, Way, provisional};
 use crate::power::supply::provisional_device;
 use crate::pump::motor::{MotorKind, assumed_efficiency_and_power_factor, next_standard_power, table_current};
 use crate::pump::power::{shaft_power, water_power};
@@ -45,40 +47,82 @@ struct Segment {
 }
 
 /// Sweeps both ways over deeper water, or `None` while the power at the shaft is not known.
-pub(super) fn deeper(job: &Job, inputs: &Inputs, water: &Water, cooler: Option<Cooler>) -> Option<Sweep> {
-    if job.choices.motor_kind() != MotorKind::Submersible {
+pub(super) fn deeper(swept: &Swept, water: &Water) -> Option<Sweep> {
+    if swept.choices.motor_kind() != MotorKind::Submersible {
         return None;
     }
-    let surface_run = inputs.surface_run.as_ref().ok()?.value;
-    let prices = inputs.prices.as_ref().ok()?;
-    let setting = inputs.pump_setting.as_ref().ok()?.value;
+    let setting = swept.inputs.pump_setting.as_ref().ok()?.value;
     let line = line(water, setting)?;
     let shallowest = (setting - water.static_level?).max(feet(0.0));
     let segments = segments(line, shallowest);
-    let one = |way| {
-        let mut runs: Vec<DepthRun> = Vec::new();
-        for segment in &segments {
-            let from = runs.last().map_or(segment.from, |last| last.to);
-            // Past the depth that a motor's lead can serve, no larger motor's can.
-            if from < segment.from {
-                break;
-            }
-            let demands = demands_for(way, job, inputs, segment.motor)?;
-            let ends = cooler.map_or(from, |cooler| cooler.ends(setting).max(from).min(segment.to));
-            let part = |from, to| Stretch { from, to, surface_run };
-            if let Some(cooler) = cooler.filter(|_| ends > from) {
-                let in_water = demands.around(cooler.water);
-                runs.extend(depth_runs(&in_water, prices, segment.motor, part(from, ends))?);
-            }
-            if segment.to > ends || ends == from {
-                runs.extend(depth_runs(&demands, prices, segment.motor, part(ends, segment.to))?);
-            }
+    let one = |way| of_way(way, swept, &segments, setting);
+    Some(Sweep::of([one(Way::V240)?, one(Way::V480)?], swept.surface_run))
+}
+
+fn of_way(way: Way, swept: &Swept, segments: &[Segment], setting: Length) -> Option<WaySweep> {
+    let Swept { inputs, choices, surface_run, cooler, .. } = *swept;
+    let mut runs: Vec<DepthRun> = Vec::new();
+    let mut outfits: Vec<Outfit> = Vec::new();
+    let mut priced = true;
+    for segment in segments {
+        let from = runs.last().map_or(segment.from, |last| last.to);
+        // Past the depth that a motor's lead can serve, no larger motor's can.
+        if from < segment.from {
+            break;
         }
-        let demands = demands(way, inputs, &job.choices)?;
-        let current: MotorCurrent = *inputs.motor_current[way as usize].as_ref().ok()?;
-        Some(WaySweep::of(way, current, demands, prices, surface_run, runs))
-    };
-    Some(Sweep::of([one(Way::V240)?, one(Way::V480)?], surface_run))
+        let fitted = Way::ALL.map(|way| fitted_for(way, swept, segment.motor));
+        let own = fitted[way as usize].as_ref();
+        let prices = inputs.prices.as_ref().ok()?;
+        let with = Priced { prices, motor: segment.motor, fitted: own, energy: swept.energy() };
+        let demands = demands_for(way, choices, inputs, segment.motor)?;
+        let part = Part { demands, priced: with, surface_run, setting, cooler };
+        runs.extend(part.runs(from, segment.to)?);
+        priced = priced && swept.is_priced(way, own, fitted[0].as_ref());
+        outfits.extend(swept.outfits(way, own, fitted[0].as_ref(), segment.to).into_iter().filter(|to| to.to > from));
+    }
+    Some(WaySweep::of(Parts {
+        way,
+        place: swept.place(way),
+        priced,
+        current: *inputs.motor_current[way as usize].as_ref().ok()?,
+        demands: demands(way, inputs, choices)?,
+        energy: swept.energy(),
+        surface_run,
+        labor: inputs.prices.as_ref().ok()?.book.labor_per_length(),
+        runs,
+        outfits,
+    }))
+}
+
+/// The equipment that stands for a voltage, fitted out for a motor.
+fn fitted_for(way: Way, swept: &Swept, motor: Power) -> Option<Fitted> {
+    let (base, stands) = (swept.base?, swept.ways.all.get(swept.place(way)?)?);
+    let own = swept.inputs.motor_power.as_ref().ok()?.value;
+    if is_same(own, motor) { base.fitted(stands) } else { base.fitted_for(&stands.family, way, motor) }
+}
+
+/// A way with one motor, over a stretch of depths.
+struct Part<'a> {
+    demands: Demands,
+    priced: Priced<'a>,
+    surface_run: Length,
+    setting: Length,
+    cooler: Option<Cooler>,
+}
+
+impl Part<'_> {
+    fn runs(&self, from: Length, to: Length) -> Option<Vec<DepthRun>> {
+        let stretch = |from, to| Stretch { from, to, surface_run: self.surface_run };
+        let ends = self.cooler.map_or(from, |cooler| cooler.ends(self.setting).max(from).min(to));
+        let mut runs = Vec::new();
+        if let Some(cooler) = self.cooler.filter(|_| ends > from) {
+            runs.extend(depth_runs(&self.demands.around(cooler.water), self.priced, stretch(from, ends))?);
+        }
+        if to > ends || ends == from {
+            runs.extend(depth_runs(&self.demands, self.priced, stretch(ends, to))?);
+        }
+        Some(runs)
+    }
 }
 
 fn line(water: &Water, setting: Length) -> Option<Line> {
@@ -112,14 +156,14 @@ fn segments(line: Line, shallowest: Length) -> Vec<Segment> {
 }
 
 /// What the choice of a way's lead depends on, with a motor.
-fn demands_for(way: Way, job: &Job, inputs: &Inputs, motor: Power) -> Option<Demands> {
+fn demands_for(way: Way, choices: &Choices, inputs: &Inputs, motor: Power) -> Option<Demands> {
     let own = inputs.motor_power.as_ref().ok()?.value;
-    if ((own / motor).value - 1.0).abs() < 1e-9 {
-        demands(way, inputs, &job.choices)
+    if is_same(own, motor) {
+        demands(way, inputs, choices)
     } else {
-        let (efficiency, power_factor) = assumed_efficiency_and_power_factor(job.choices.motor_kind(), motor);
+        let (efficiency, power_factor) = assumed_efficiency_and_power_factor(choices.motor_kind(), motor);
         let current = table_current(motor, way.rated()).ok()?;
-        demands_of(way, inputs, &job.choices, current, power_factor, device(inputs, motor, efficiency)?)
+        demands_of(way, inputs, choices, current, power_factor, device(inputs, motor, efficiency)?)
     }
 }
 

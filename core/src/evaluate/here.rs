@@ -1,10 +1,11 @@
 //! The lead at the job's own depth.
 
 use super::sweep::{Basis, DepthRun, Sweep, WaySweep};
+use super::ways::Outfit;
 use crate::cable::drop::lead_loss;
 use crate::cable::lead::{drop_over, impedance};
 use crate::job::Way;
-use crate::quantity::{ElectricPotential, Length, Mass, Money, Power};
+use crate::quantity::{ElectricPotential, Entry, Length, Mass, Money, Power, Unit};
 
 /// Share to order beyond the lead's length, for splices and slack: common practice.
 pub const ORDER_SPARE: f64 = 0.03;
@@ -24,8 +25,24 @@ pub struct WayHere {
     pub metal: Mass,
     /// Price of the lead.
     pub cable: Money,
-    /// Price of the lead and the equipment of the way.
+    /// Price of the lead and of what the way needs beyond it.
     pub installed: Money,
+    /// That, and the energy of the years by its worth today; nothing where it is not known.
+    pub lifetime: Option<Money>,
+    /// What the way needs beyond its lead.
+    pub outfit: Outfit,
+}
+
+impl WayHere {
+    /// The cost on a basis; nothing where it is not known.
+    #[must_use]
+    pub fn cost(&self, basis: Basis) -> Option<Money> {
+        match basis {
+            Basis::Cable => Some(self.cable),
+            Basis::Installed => Some(self.installed),
+            Basis::Lifetime => self.lifetime,
+        }
+    }
 }
 
 /// What 480 V saves over 240 V; below zero it costs more.
@@ -35,17 +52,20 @@ pub struct Saving {
     pub cable: Money,
     /// On the cable, less the extra equipment.
     pub net: Money,
+    /// That, and what the energy of the years saves by its worth today; nothing where it is not known.
+    pub lifetime: Option<Money>,
     /// Metal not bought.
     pub metal: Mass,
 }
 
 impl Saving {
-    /// The saving on a basis.
+    /// The saving on a basis; nothing where it is not known.
     #[must_use]
-    pub fn on(&self, basis: Basis) -> Money {
+    pub fn on(&self, basis: Basis) -> Option<Money> {
         match basis {
-            Basis::Cable => self.cable,
-            Basis::Installed => self.net,
+            Basis::Cable => Some(self.cable),
+            Basis::Installed => Some(self.net),
+            Basis::Lifetime => self.lifetime,
         }
     }
 }
@@ -71,6 +91,12 @@ impl Here {
     pub fn way(&self, way: Way) -> Option<&WayHere> {
         self.ways[way as usize].as_ref()
     }
+
+    /// What the 480 V way needs beyond its lead, over what the other does.
+    pub(super) fn extra(&self) -> Option<Entry> {
+        let [low, high] = Way::ALL.map(|way| self.way(way).map(|lead| lead.outfit.cost.total()));
+        Some(Entry::new((high? - low?).0, Unit::Dollar))
+    }
 }
 
 /// The leads at a depth.
@@ -81,6 +107,7 @@ pub(super) fn here(sweep: &Sweep, depth: Length) -> Here {
         [Some(low), Some(high)] => Some(Saving {
             cable: low.cable - high.cable,
             net: low.installed - high.installed,
+            lifetime: low.lifetime.zip(high.lifetime).map(|(low, high)| low - high),
             metal: low.metal - high.metal,
         }),
         _ => None,
@@ -89,7 +116,8 @@ pub(super) fn here(sweep: &Sweep, depth: Length) -> Here {
 }
 
 fn way_here(sweep: &WaySweep, depth: Length, lead: Length) -> Option<WayHere> {
-    let run = *sweep.run_at(depth)?;
+    let piece = sweep.piece_at(depth)?;
+    let run = piece.run;
     let drop = drop_over(&sweep.demands, run.run.conductor, lead).ok()??;
     let (resistance, _) = impedance(run.run.conductor, sweep.demands.setting.metal, sweep.demands.build);
     Some(WayHere {
@@ -98,7 +126,9 @@ fn way_here(sweep: &WaySweep, depth: Length, lead: Length) -> Option<WayHere> {
         drop_share: (drop / sweep.demands.load.sending).value,
         loss: lead_loss(sweep.demands.load, resistance, lead),
         metal: run.metal * lead,
-        cable: sweep.cost_on(&run, depth, Basis::Cable),
-        installed: sweep.cost_on(&run, depth, Basis::Installed),
+        cable: sweep.cable_at(&run, depth),
+        installed: sweep.cost_on(piece, depth, Basis::Installed),
+        lifetime: sweep.has_lifetime().then(|| sweep.cost_on(piece, depth, Basis::Lifetime)),
+        outfit: piece.outfit,
     })
 }

@@ -1,7 +1,7 @@
 //! The leads in service: how warm they get, what alternating current and flat laying add, and the size that pays.
 
-use super::sweep::{cable_metal, demands};
-use super::{Here, MotorLoad, Water};
+use super::runs::{cable_metal, demands};
+use super::{Here, LoadHours, MotorLoad, Water, priced};
 use crate::cable::drop::{Load, Phases, lead_loss};
 use crate::cable::economic::{Candidate, Choice, Duty, choose};
 use crate::cable::flat::{FlatDrop, flat_drop};
@@ -10,7 +10,6 @@ use crate::cable::reactance::Build;
 use crate::cable::skin::alternating_share;
 use crate::cable::temperature::{InService, Service, in_service};
 use crate::cost::annuity::annuity_factor;
-use crate::cost::price::cable_price;
 use crate::job::{Field, Inputs, Job, Way};
 use crate::quantity::{ElectricCurrent, Frequency, Length, Money, Power, amperes, hertz};
 use crate::standards::ambient::bundle_factor;
@@ -54,6 +53,7 @@ pub(super) fn service(
     water: &Water,
     motor: Option<&MotorLoad>,
     here: Option<&Here>,
+    loads: Option<&[LoadHours]>,
 ) -> [Option<LeadInService>; 2] {
     Way::ALL.map(|way| {
         let here = here?;
@@ -61,10 +61,25 @@ pub(super) fn service(
         let running = motor.and_then(|motor| motor.running[way as usize]);
         let current = running.unwrap_or(demands.load.current);
         let frequency = water.pump.as_ref().and_then(|pump| pump.frequency()).unwrap_or(hertz(60.0));
-        let lead = Lead { inputs, demands, current, frequency, length: here.lead };
+        let lead =
+            Lead { inputs, demands, current, frequency, length: here.lead, hours: hours(way, inputs, loads, current) };
         lead.in_service(&here.way(way)?.run.run, running.is_some())
     })
 }
+
+/// Hours at the lead's current that heat it as much as the loads of a year do.
+fn hours(way: Way, inputs: &Inputs, loads: Option<&[LoadHours]>, current: ElectricCurrent) -> Option<f64> {
+    if let Some(hours) = inputs.entered.get(Field::YearlyHours, |hours| hours) {
+        return Some(hours);
+    }
+    let motor = inputs.motor_current[way as usize].as_ref().ok()?;
+    let rated = motor.nameplate.map_or(motor.table, |known| known.value);
+    let square = |load: &LoadHours| (load.share * (rated / current).value).powi(2);
+    Some(loads?.iter().map(|load| load.hours * square(load)).sum::<f64>().min(MOST_HOURS))
+}
+
+/// Hours of the longest year.
+const MOST_HOURS: f64 = 8784.0;
 
 struct Lead<'a> {
     inputs: &'a Inputs,
@@ -72,6 +87,8 @@ struct Lead<'a> {
     current: ElectricCurrent,
     frequency: Frequency,
     length: Length,
+    /// Hours of a year at the current.
+    hours: Option<f64>,
 }
 
 impl Lead<'_> {
@@ -131,7 +148,7 @@ impl Lead<'_> {
             let warm = self.warm(run.conductor)?;
             let sets = f64::from(run.conductor.sets);
             let metal = cable_metal(setting.metal, run, Phases::Three);
-            let price = cable_price(prices, metal);
+            let price = priced::cable(prices, run.conductor, (setting.metal, self.demands.build), metal)?;
             Some(Candidate { conductor: run.conductor, resistance: warm.resistance / sets, price })
         };
         let all = runs(&self.demands).ok()?;
@@ -139,7 +156,7 @@ impl Lead<'_> {
         let duty = Duty {
             current: self.current,
             phases: Phases::Three,
-            hours: figure(Field::YearlyHours)?,
+            hours: self.hours?,
             kilowatt_hour: Money(figure(Field::EnergyPrice)?),
             present_worth: annuity_factor(figure(Field::Discount)? / 100.0, figure(Field::Years)?).ok()?,
         };

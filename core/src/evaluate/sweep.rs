@@ -1,17 +1,13 @@
-//! Cost against depth, exact at every depth: each way is a list of runs that end where the conductor grows.
+//! Cost against depth, exact at every depth: each way is a list of pieces that end where its conductor grows or what it
+//! needs beyond its lead changes.
 
 use super::break_even::{BreakEven, break_even};
-use super::cooler::Cooler;
-use crate::cable::ampacity::{Setting, required_ampacity, terminal_rating};
-use crate::cable::conductor::{STRAND_LAY, metal_mass};
-use crate::cable::drop::{Load, Phases};
-use crate::cable::lead::{Demands, Run, runs};
-use crate::cost::price::{Prices, cable_price, lead_price};
-use crate::job::{Choices, Inputs, Way};
-use crate::quantity::{
-    Celsius, ElectricCurrent, Length, MassPerLength, Money, MoneyPerLength, Power, circular_mils, feet,
-};
-use crate::standards::conductor::{Metal, Size};
+use super::ways::{EnergyPrices, Outfit};
+use crate::cable::lead::{Demands, Run};
+use crate::cost::price::lead_price;
+use crate::job::Way;
+use crate::numeric::quadratic::Quadratic;
+use crate::quantity::{Celsius, ElectricCurrent, Length, MassPerLength, Money, MoneyPerLength, Power, feet, in_meters};
 use serde::Serialize;
 
 pub use crate::job::MotorCurrent;
@@ -25,13 +21,15 @@ pub const DEEPEST_FEET: f64 = 3000.0;
 pub enum Basis {
     /// The lead alone.
     Cable,
-    /// The lead and the equipment that its way needs beyond the other.
+    /// The lead and what its way needs beyond it.
     Installed,
+    /// That, and the energy of the years by its worth today.
+    Lifetime,
 }
 
 impl Basis {
-    /// Both.
-    pub const ALL: [Self; 2] = [Self::Cable, Self::Installed];
+    /// All, each counting what the one before does.
+    pub const ALL: [Self; 3] = [Self::Cable, Self::Installed, Self::Lifetime];
 }
 
 /// One conductor over a stretch of depths.
@@ -51,6 +49,23 @@ pub struct DepthRun {
     pub motor: Power,
     /// The surroundings that its ampacity counts with.
     pub ambient: Celsius,
+    /// Energy of a year over the length of the lead in meters, Wh; nothing where it is not known.
+    pub energy: Option<Quadratic>,
+    /// What a year's energy costs over that length.
+    pub yearly: Option<Quadratic>,
+}
+
+/// A stretch of depths on which a way's cost makes no step.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Piece {
+    /// Its conductor.
+    pub run: DepthRun,
+    /// What the way needs beyond the lead.
+    pub outfit: Outfit,
+    /// Depth below which it begins.
+    pub from: Length,
+    /// Depth where it ends; at this very depth it still holds.
+    pub to: Length,
 }
 
 /// One way over all depths.
@@ -58,17 +73,25 @@ pub struct DepthRun {
 pub struct WaySweep {
     /// The way.
     pub way: Way,
+    /// Its equipment, as its place among all ways; nothing where none is known.
+    pub place: Option<usize>,
+    /// Whether what it needs beyond its lead has a price; else that is left out.
+    pub priced: bool,
     /// Current of the motor.
     pub current: MotorCurrent,
     /// Ampacity that the phases need.
     pub required: ElectricCurrent,
     /// What the choice depended on; where the water counts, with the surroundings of the run.
     pub demands: Demands,
-    /// Equipment of this way beyond the other.
-    pub equipment: Money,
     /// The runs from ground down. They end where no listed conductor serves, or at [`DEEPEST_FEET`].
     pub runs: Vec<DepthRun>,
-    surface_run: Length,
+    /// The pieces from ground down.
+    pub pieces: Vec<Piece>,
+    /// What energy costs; nothing where a figure of it can't be used.
+    pub energy: Option<EnergyPrices>,
+    /// Labor by the length of the lead.
+    pub labor: MoneyPerLength,
+    pub(super) surface_run: Length,
 }
 
 impl WaySweep {
@@ -78,20 +101,51 @@ impl WaySweep {
         self.runs.iter().find(|run| run.to >= depth).filter(|_| depth >= self.start())
     }
 
-    /// Cost of a run at a depth.
+    /// The piece of a depth, or `None` where no listed conductor serves.
     #[must_use]
-    pub fn cost_on(&self, run: &DepthRun, depth: Length, basis: Basis) -> Money {
-        let equipment = match basis {
-            Basis::Cable => Money(0.0),
-            Basis::Installed => self.equipment,
-        };
-        lead_price(run.price, depth + self.surface_run, equipment)
+    pub fn piece_at(&self, depth: Length) -> Option<&Piece> {
+        self.pieces.iter().find(|piece| piece.to >= depth).filter(|_| depth >= self.start())
+    }
+
+    /// Cost of a piece at a depth, carried on beyond its ends.
+    #[must_use]
+    pub fn cost_on(&self, piece: &Piece, depth: Length, basis: Basis) -> Money {
+        Money(self.over_lead(piece, basis).at(in_meters(depth + self.surface_run)))
+    }
+
+    /// Cost of a piece over the length of the lead in meters.
+    pub(super) fn over_lead(&self, piece: &Piece, basis: Basis) -> Quadratic {
+        let cable = Quadratic::line(0.0, piece.run.price.0);
+        let installed = || cable + Quadratic::line(piece.outfit.cost.total().0, self.labor.0);
+        match (basis, self.energy, piece.run.yearly) {
+            (Basis::Cable, ..) => cable,
+            (Basis::Lifetime, Some(prices), Some(yearly)) => installed() + yearly * prices.worth,
+            (Basis::Installed | Basis::Lifetime, ..) => installed(),
+        }
     }
 
     /// Cost at a depth, or `None` where no listed conductor serves.
     #[must_use]
     pub fn cost_at(&self, depth: Length, basis: Basis) -> Option<Money> {
-        self.run_at(depth).map(|run| self.cost_on(run, depth, basis))
+        self.piece_at(depth).map(|piece| self.cost_on(piece, depth, basis))
+    }
+
+    /// Price of the lead alone at a depth.
+    #[must_use]
+    pub fn cable_at(&self, run: &DepthRun, depth: Length) -> Money {
+        lead_price(run.price, depth + self.surface_run, Money(0.0))
+    }
+
+    /// What the way needs beyond its lead at a depth.
+    #[must_use]
+    pub fn beyond_at(&self, depth: Length) -> Option<Money> {
+        self.piece_at(depth).map(|piece| piece.outfit.cost.total())
+    }
+
+    /// Whether the energy of every run is known, so that a lifetime can be told.
+    #[must_use]
+    pub fn has_lifetime(&self) -> bool {
+        self.energy.is_some() && !self.runs.is_empty() && self.runs.iter().all(|run| run.yearly.is_some())
     }
 
     /// The deepest setting that any listed conductor serves; zero where none does even at ground.
@@ -99,9 +153,64 @@ impl WaySweep {
     pub fn reach(&self) -> Length {
         self.runs.last().map_or(feet(0.0), |run| run.to)
     }
+
+    /// The shallowest depth that is swept.
+    #[must_use]
+    pub fn start(&self) -> Length {
+        self.runs.first().map_or(feet(0.0), |run| run.from)
+    }
+
+    /// What the choice of a run depended on.
+    #[must_use]
+    pub fn demands_of(&self, run: &DepthRun) -> Demands {
+        self.demands.around(run.ambient)
+    }
 }
 
-/// Both ways over all depths.
+/// What a way's sweep is made of.
+pub(super) struct Parts {
+    pub way: Way,
+    pub place: Option<usize>,
+    pub priced: bool,
+    pub current: MotorCurrent,
+    pub demands: Demands,
+    pub energy: Option<EnergyPrices>,
+    pub surface_run: Length,
+    pub labor: MoneyPerLength,
+    pub runs: Vec<DepthRun>,
+    /// By depth.
+    pub outfits: Vec<Outfit>,
+}
+
+impl WaySweep {
+    pub(super) fn of(parts: Parts) -> Self {
+        let Parts { way, place, priced, current, demands, energy, surface_run, labor, runs, outfits } = parts;
+        let required = demands.required;
+        let pieces = pieces(&runs, &outfits);
+        Self { way, place, priced, current, required, demands, runs, pieces, energy, labor, surface_run }
+    }
+}
+
+/// The pieces of runs and outfits; where no outfit is known a way needs nothing beyond its lead.
+fn pieces(runs: &[DepthRun], outfits: &[Outfit]) -> Vec<Piece> {
+    let mut found = Vec::new();
+    for run in runs {
+        let mut from = run.from;
+        let mut left = outfits.iter().skip_while(|outfit| outfit.to <= run.from && outfit.to < run.to);
+        loop {
+            let outfit = left.next().copied().unwrap_or(Outfit::nothing(run.to));
+            let to = outfit.to.min(run.to);
+            found.push(Piece { run: *run, outfit, from, to });
+            if to >= run.to {
+                break;
+            }
+            from = to;
+        }
+    }
+    found
+}
+
+/// Both ways over all depths, and others that are drawn beside them.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sweep {
     /// The 240 V way and the 480 V way.
@@ -109,10 +218,19 @@ pub struct Sweep {
     /// Lead on the surface.
     pub surface_run: Length,
     /// Where the cheaper way changes, by [`Basis`].
-    pub break_even: [BreakEven; 2],
+    pub break_even: [BreakEven; 3],
 }
 
 impl Sweep {
+    /// A sweep of both ways, with the depths where the cheaper one changes.
+    pub(super) fn of(ways: [WaySweep; 2], surface_run: Length) -> Self {
+        let break_even = Basis::ALL.map(|basis| match basis {
+            Basis::Lifetime if !ways.iter().all(WaySweep::has_lifetime) => BreakEven::default(),
+            _ => break_even(&ways[0], &ways[1], basis),
+        });
+        Self { ways, surface_run, break_even }
+    }
+
     /// A way's sweep.
     #[must_use]
     pub fn way(&self, way: Way) -> &WaySweep {
@@ -124,134 +242,10 @@ impl Sweep {
     pub fn break_even(&self, basis: Basis) -> &BreakEven {
         &self.break_even[basis as usize]
     }
-}
 
-/// What is asked of the depths: where they begin and end, and the lead on the surface.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Stretch {
-    pub from: Length,
-    pub to: Length,
-    pub surface_run: Length,
-}
-
-/// Sweeps both ways with one motor, or `None` while a figure is missing or wrong.
-pub(super) fn sweep(inputs: &Inputs, choices: &Choices, surface_run: Length, cooler: Option<Cooler>) -> Option<Sweep> {
-    let prices = inputs.prices.as_ref().ok()?;
-    let motor = inputs.motor_power.as_ref().ok()?.value;
-    let deepest = feet(DEEPEST_FEET);
-    let begins = cooler.and_then(|cooler| Some((cooler.begins()?.min(deepest), cooler.water)));
-    let one = |way| {
-        let demands = demands(way, inputs, choices)?;
-        let current = *inputs.motor_current[way as usize].as_ref().ok()?;
-        let to = begins.map_or(deepest, |(depth, _)| depth);
-        let mut runs = depth_runs(&demands, prices, motor, Stretch { from: feet(0.0), to, surface_run })?;
-        if let Some((from, water)) = begins.filter(|(from, _)| *from < deepest) {
-            let below = Stretch { from, to: deepest, surface_run };
-            runs.extend(depth_runs(&demands.around(water), prices, motor, below)?);
-        }
-        Some(WaySweep::of(way, current, demands, prices, surface_run, runs))
-    };
-    Some(Sweep::of([one(Way::V240)?, one(Way::V480)?], surface_run))
-}
-
-impl Sweep {
-    /// A sweep of both ways, with the depths where the cheaper one changes.
-    pub(super) fn of(ways: [WaySweep; 2], surface_run: Length) -> Self {
-        let break_even = Basis::ALL.map(|basis| break_even(&ways[0], &ways[1], basis));
-        Self { ways, surface_run, break_even }
-    }
-}
-
-impl WaySweep {
-    pub(super) fn of(
-        way: Way,
-        current: MotorCurrent,
-        demands: Demands,
-        prices: &Prices,
-        surface_run: Length,
-        runs: Vec<DepthRun>,
-    ) -> Self {
-        let equipment = match way {
-            Way::V240 => Money(0.0),
-            Way::V480 => prices.extra_equipment,
-        };
-        Self { way, current, required: demands.required, demands, equipment, runs, surface_run }
-    }
-
-    /// What the choice of a run depended on.
+    /// Whether a lifetime can be told of both ways.
     #[must_use]
-    pub fn demands_of(&self, run: &DepthRun) -> Demands {
-        self.demands.around(run.ambient)
+    pub fn has_lifetime(&self) -> bool {
+        self.ways.iter().all(WaySweep::has_lifetime)
     }
-
-    /// The shallowest depth that is swept.
-    #[must_use]
-    pub fn start(&self) -> Length {
-        self.runs.first().map_or(feet(0.0), |run| run.from)
-    }
-}
-
-/// What the choice of a way's lead depends on, with the job's own motor.
-pub(super) fn demands(way: Way, inputs: &Inputs, choices: &Choices) -> Option<Demands> {
-    let current = inputs.motor_current[way as usize].as_ref().ok()?;
-    let power_factor = inputs.power_factor.as_ref().ok()?.value;
-    demands_of(way, inputs, choices, current.sizing, power_factor, inputs.device.as_ref().ok()?.value)
-}
-
-/// As [`demands`], with any motor.
-pub(super) fn demands_of(
-    way: Way,
-    inputs: &Inputs,
-    choices: &Choices,
-    current: ElectricCurrent,
-    power_factor: f64,
-    device: ElectricCurrent,
-) -> Option<Demands> {
-    let required = required_ampacity(current);
-    Some(Demands {
-        load: Load { sending: way.sending(), current, power_factor, phases: Phases::Three },
-        required,
-        setting: Setting {
-            metal: choices.metal(),
-            insulation: choices.insulation(),
-            terminals: terminal_rating(required, choices.terminals_marked_75()),
-            ambient: inputs.ambient.as_ref().ok()?.value,
-        },
-        build: choices.build(),
-        allowed_drop: inputs.allowed_drop.as_ref().ok()?.value,
-        most_sets: choices.most_sets(),
-        device,
-    })
-}
-
-impl Demands {
-    /// The same in other surroundings.
-    pub(super) fn around(self, ambient: Celsius) -> Self {
-        Self { setting: Setting { ambient, ..self.setting }, ..self }
-    }
-}
-
-/// The runs of a motor's lead over a stretch of depths.
-pub(super) fn depth_runs(demands: &Demands, prices: &Prices, motor: Power, stretch: Stretch) -> Option<Vec<DepthRun>> {
-    let Stretch { from, to: deepest, surface_run } = stretch;
-    let mut depth = from;
-    let mut found = Vec::new();
-    for run in runs(demands).ok()? {
-        let to = (run.longest - surface_run).min(deepest);
-        if to < from || (to <= depth && !found.is_empty()) {
-            continue;
-        }
-        let metal = cable_metal(demands.setting.metal, &run, demands.load.phases);
-        let ambient = demands.setting.ambient;
-        found.push(DepthRun { from: depth, to, price: cable_price(prices, metal), metal, motor, ambient, run });
-        depth = to;
-    }
-    Some(found)
-}
-
-/// Metal in a length of cable: the conductors of the current and a ground in each set, by table 8 areas and strand lay.
-pub(super) fn cable_metal(metal: Metal, run: &Run, phases: Phases) -> MassPerLength {
-    let sets = f64::from(run.conductor.sets);
-    let mass = |size: Size| metal_mass(metal, circular_mils(size.row().cmil), STRAND_LAY);
-    (mass(run.conductor.size) * f64::from(phases.conductors()) + mass(run.ground)) * sets
 }

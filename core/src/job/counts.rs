@@ -32,6 +32,10 @@ impl Field {
             Self::SuctionLift | Self::SuctionLength | Self::NpshRequired | Self::NpshMargin => !submersible,
             Self::PumpEfficiency => !tells_power(&job.curve),
             Self::ShutOffHead => !tells_shut_off(&job.curve),
+            Self::YearlyHours | Self::HoursLow | Self::HoursHigh => job.duty.trim().is_empty(),
+            Self::SeasonPrice | Self::SeasonDemandPrice | Self::SeasonShare => {
+                job.get(Self::SeasonMonths).is_some_and(|months| months.value > 0.0)
+            }
             Self::SunRise => !choices.out_of_the_sun(),
             _ => in_the_demand(self, choices) && in_the_line(self, choices),
         }

@@ -17,6 +17,8 @@ pub enum Origin {
     WorkedOut,
     /// Read from a published table.
     Table,
+    /// A price of the price book.
+    Book,
     /// True by definition, or nominal for the way.
     Definition,
 }

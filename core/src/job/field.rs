@@ -232,6 +232,40 @@ fields! {
     YearlyHours = "energy.hours";
     /// Price of energy.
     EnergyPrice = "energy.price";
+    /// Price of a kilowatt of each month's largest power.
+    DemandPrice = "energy.demand_price";
+    /// Least months for which that is billed.
+    BilledMonths = "energy.billed_months";
+    /// What the utility bills each month, whatever is used.
+    StandingCharge = "energy.standing";
+    /// Months of a year in which the pump runs.
+    MonthsOfUse = "energy.months";
+    /// Months of a year with prices of their own.
+    SeasonMonths = "energy.season_months";
+    /// Price of energy in them.
+    SeasonPrice = "energy.season_price";
+    /// Price of a kilowatt of each month's largest power in them.
+    SeasonDemandPrice = "energy.season_demand_price";
+    /// Share of a year's energy that falls in them.
+    SeasonShare = "energy.season_share";
+    /// Carbon dioxide for each kilowatt-hour.
+    Carbon = "energy.carbon";
+    /// Lowest that the metal's price may turn out.
+    MetalLow = "range.metal_low";
+    /// Highest that it may.
+    MetalHigh = "range.metal_high";
+    /// Lowest that the equipment's price may turn out, over what is counted.
+    EquipmentLow = "range.equipment_low";
+    /// Highest that it may.
+    EquipmentHigh = "range.equipment_high";
+    /// Lowest that the hours of a year may turn out.
+    HoursLow = "range.hours_low";
+    /// Highest that they may.
+    HoursHigh = "range.hours_high";
+    /// Lowest that the price of energy may turn out.
+    EnergyLow = "range.energy_low";
+    /// Highest that it may.
+    EnergyHigh = "range.energy_high";
     /// Discount rate of a year.
     Discount = "energy.discount";
     /// Years that are counted.

@@ -1,6 +1,8 @@
 //! A job's figures as the lead and its money need them: typed quantities, each with where it comes from.
 
 use super::{Checked, Entered, Field, Job, Known, Maybe, Origin, Stand, Way};
+use crate::cost::book::PriceBook;
+use crate::cost::book_table::{self, BookError};
 use crate::cost::price::Prices;
 use crate::error::InputError;
 use crate::power::supply::{drive_input_current, provisional_device, true_power_factor};
@@ -9,8 +11,9 @@ use crate::pump::motor::{
 };
 use crate::quantity::{
     Celsius, ElectricCurrent, Entry, KILOGRAM_PER_POUND, Length, METER_PER_FOOT, Money, MoneyPerLength, MoneyPerMass,
-    Power, Unit, amperes, feet, horsepower, in_amperes, in_horsepower, volts,
+    Power, Unit, amperes, feet, horsepower, in_amperes, in_feet, in_horsepower, volts,
 };
+use crate::standards::conductor::Metal;
 use std::collections::BTreeMap;
 
 /// The current that sizes a lead, and where it comes from.
@@ -47,6 +50,8 @@ pub struct Inputs {
     pub device: Checked<ElectricCurrent>,
     /// Prices.
     pub prices: Result<Prices, InputError>,
+    /// The price book, or why it can't be read: then the built-in one stands in.
+    pub book: Result<PriceBook, BookError>,
     /// Rated input of the way that the job goes by, where its device follows from it.
     pub rated_input: Option<ElectricCurrent>,
     /// Every figure of the job.
@@ -81,6 +86,7 @@ impl Inputs {
         };
         let efficiency = or_assumed(Field::MotorEfficiency, |pair| pair.0);
         let device = device(&entered, &motor_power, &efficiency);
+        let book = book_table::read(&job.book).map(|read| read.unwrap_or_else(PriceBook::invented));
         let mut inputs = Self {
             pump_setting: entered.need(Field::PumpSetting, feet),
             surface_run: entered.need(Field::SurfaceRun, feet),
@@ -89,7 +95,8 @@ impl Inputs {
             efficiency,
             ambient: entered.need(Field::Ambient, Celsius),
             allowed_drop: entered.need(Field::AllowedDrop, percent),
-            prices: priced(&entered),
+            prices: priced(&entered, &book, job.choices.metal()),
+            book,
             rated_input: None,
             errors: entered.errors().cloned().collect(),
             follows: BTreeMap::new(),
@@ -105,8 +112,9 @@ impl Inputs {
     /// Errors of figures that follow from others: no power of a motor, or a device larger than its field accepts.
     fn own_errors(&mut self) {
         let of_power = self.motor_power.as_ref().err().filter(|error| error.field() == Field::MotorPower);
+        let of_prices = self.prices.as_ref().err();
         let of_device = self.device.as_ref().err().filter(|error| error.field() == Field::DeviceAmps);
-        for error in [of_power, of_device].into_iter().flatten() {
+        for error in [of_power, of_device, of_prices].into_iter().flatten() {
             if self.errors.iter().all(|other| other.field() != error.field()) {
                 self.errors.push(error.clone());
             }
@@ -131,9 +139,24 @@ impl Inputs {
             let amps = current.map(|current| current.nameplate.map_or(current.table, |known| known.value));
             found.push((way.nameplate_field(), amps.map(ampere)));
         }
-        for (field, entry) in found {
+        for (field, entry) in found.into_iter().chain(self.of_book()) {
             self.follow(field, entry);
         }
+    }
+
+    /// What the price book tells of prices that may be entered.
+    fn of_book(&self) -> Vec<(Field, Option<Entry>)> {
+        let book = self.book.clone().unwrap_or_else(|_| PriceBook::invented());
+        let metal = self.prices.as_ref().ok().and_then(|prices| book.metal_price(prices.metal));
+        let line = book.line_extension();
+        let per_foot = |price: MoneyPerLength| Entry::new(price.per_foot(), Unit::DollarPerFoot);
+        vec![
+            (Field::CableFixed, book.fixed_part().map(per_foot)),
+            (Field::CableMetal, metal.map(|price| Entry::new(price.per_pound(), Unit::DollarPerPound))),
+            (Field::LineFixed, line.map(|line| Entry::new(line.fixed.0, Unit::Dollar))),
+            (Field::LinePrice, line.map(|line| per_foot(line.per_length))),
+            (Field::LineFree, line.map(|line| Entry::new(in_feet(line.free), Unit::Foot))),
+        ]
     }
 
     /// Takes the device that the way of the job asks for, in place of the one that stood in for it; one that its field
@@ -238,11 +261,20 @@ pub(crate) fn provisional(power: Power, efficiency: f64) -> Result<ElectricCurre
     Field::DeviceAmps.check(Entry::new(in_amperes(device), Unit::Ampere)).map(amperes)
 }
 
-fn priced(entered: &Entered) -> Result<Prices, InputError> {
+/// What was entered, else what the book tells; a price that neither tells is missing.
+fn priced(entered: &Entered, book: &Result<PriceBook, BookError>, metal: Metal) -> Result<Prices, InputError> {
+    let book = book.clone().unwrap_or_else(|_| PriceBook::invented());
+    let per_length = |price| MoneyPerLength(price / METER_PER_FOOT);
+    let per_mass = |price| MoneyPerMass(price / KILOGRAM_PER_POUND);
+    let missing = |field: Field| InputError::Missing { field, accepted: field.spec().accepted };
+    let fixed = entered.take(Field::CableFixed, per_length)?.map(|known| known.value);
+    let of_metal = entered.take(Field::CableMetal, per_mass)?.map(|known| known.value);
     Ok(Prices {
-        cable_fixed: entered.need(Field::CableFixed, |price| MoneyPerLength(price / METER_PER_FOOT))?.value,
-        cable_metal: entered.need(Field::CableMetal, |price| MoneyPerMass(price / KILOGRAM_PER_POUND))?.value,
-        extra_equipment: entered.need(Field::ExtraEquipment, Money)?.value,
+        cable_fixed: fixed.or_else(|| book.fixed_part()).ok_or_else(|| missing(Field::CableFixed))?,
+        cable_metal: of_metal.or_else(|| book.metal_price(metal)).ok_or_else(|| missing(Field::CableMetal))?,
+        extra_equipment: entered.take(Field::ExtraEquipment, Money)?.map(|known| known.value),
+        metal,
+        book,
     })
 }
 

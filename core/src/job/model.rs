@@ -89,6 +89,10 @@ pub struct Job {
     pub price_source: String,
     /// What is chosen.
     pub choices: Choices,
+    /// The price book, as a table in text; the built-in one, which is invented, stands in for an empty one.
+    pub book: String,
+    /// A year's duty, as text: hours at each flow. Empty without one.
+    pub duty: String,
     /// Points of the pump's curve, as text: one point a line, flow in gpm and head in feet unless a first line names
     /// the units. Empty without a curve.
     pub curve: String,
@@ -96,12 +100,17 @@ pub struct Job {
     pub families: String,
     /// The way that was chosen to run the motor; until one is, the cheapest that serves stands in.
     pub way: Option<WayKey>,
+    /// The ways that stand for 240 V and for 480 V along the curve of cost; until one is chosen, the job's own where it has
+    /// that voltage, else the one that serves at the least cost.
+    pub pair: [Option<WayKey>; 2],
     figures: BTreeMap<Field, Entry>,
 }
 
 impl Job {
     /// Most bytes of a curve's text.
     pub const MOST_CURVE: usize = 50_000;
+    /// Most bytes of the text of a duty.
+    pub const MOST_DUTY: usize = 5_000;
     /// Most bytes of the text of the user's own families.
     pub const MOST_FAMILIES: usize = 50_000;
 
@@ -128,8 +137,12 @@ impl Job {
     /// Whether nothing was entered yet but a name.
     #[must_use]
     pub fn is_blank(&self) -> bool {
-        let texts = self.curve.is_empty() && self.families.is_empty();
-        self.figures.is_empty() && self.choices == Choices::default() && self.way.is_none() && texts
+        let texts = self.curve.is_empty() && self.families.is_empty() && self.book.is_empty() && self.duty.is_empty();
+        self.figures.is_empty()
+            && self.choices == Choices::default()
+            && self.way.is_none()
+            && self.pair == [None, None]
+            && texts
     }
 
     /// Enters a figure, or clears the field.

@@ -202,18 +202,31 @@ fn supply(field: Field) -> Spec {
     }
 }
 
-/// Prices are invented until a quote replaces them; the usual charge of a line extension is common practice.
+/// Prices follow from the price book, which is invented until a quote replaces it.
 fn money(field: Field) -> Spec {
     match field {
-        Field::LineFixed => Spec::of(0.0, 1e7, Unit::Dollar).assumed(5000.0),
-        Field::LinePrice => Spec::of(0.0, 10_000.0, Unit::DollarPerFoot).assumed(25.0),
-        Field::LineFree => Spec::of(0.0, 500_000.0, Unit::Foot).assumed(0.0),
+        Field::LineFixed => Spec::of(0.0, 1e7, Unit::Dollar).or(Stand::Follows),
+        Field::LinePrice => Spec::of(0.0, 10_000.0, Unit::DollarPerFoot).or(Stand::Follows),
+        Field::LineFree => Spec::of(0.0, 500_000.0, Unit::Foot).or(Stand::Follows),
         Field::YearlyHours => Spec::of(0.0, 8784.0, Unit::Hour).assumed(1500.0),
         Field::EnergyPrice => Spec::of(0.0, 5.0, Unit::DollarPerKilowattHour).assumed(0.12),
+        Field::DemandPrice => Spec::of(0.0, 1000.0, Unit::DollarPerKilowatt),
+        Field::SeasonDemandPrice => Spec::of(0.0, 1000.0, Unit::DollarPerKilowatt).or(Stand::Follows),
+        Field::SeasonPrice => Spec::of(0.0, 5.0, Unit::DollarPerKilowattHour).or(Stand::Follows),
+        Field::SeasonShare => Spec::of(0.0, 100.0, Unit::Percent).or(Stand::Follows),
+        Field::BilledMonths | Field::SeasonMonths => Spec::of(0.0, 12.0, Unit::Month),
+        Field::MonthsOfUse => Spec::of(1.0, 12.0, Unit::Month).assumed(12.0),
+        Field::StandingCharge => Spec::of(0.0, 100_000.0, Unit::DollarPerMonth),
+        Field::Carbon => Spec::of(0.0, 5.0, Unit::PoundPerKilowattHour),
+        Field::MetalLow | Field::MetalHigh => Spec::of(0.0, 1000.0, Unit::DollarPerPound).or(Stand::Follows),
+        Field::EquipmentLow => Spec::of(10.0, 100.0, Unit::Percent).assumed(85.0),
+        Field::EquipmentHigh => Spec::of(100.0, 400.0, Unit::Percent).assumed(120.0),
+        Field::HoursLow | Field::HoursHigh => Spec::of(0.0, 8784.0, Unit::Hour).or(Stand::Follows),
+        Field::EnergyLow | Field::EnergyHigh => Spec::of(0.0, 10.0, Unit::DollarPerKilowattHour).or(Stand::Follows),
         Field::Discount => Spec::of(0.0, 30.0, Unit::Percent).assumed(6.0),
         Field::Years => Spec::of(1.0, 50.0, Unit::Year).assumed(15.0),
-        Field::CableFixed => Spec::of(0.0, 1000.0, Unit::DollarPerFoot).assumed(0.5),
-        Field::CableMetal => Spec::of(0.0, 1000.0, Unit::DollarPerPound).assumed(9.0),
-        _ => Spec::of(-1e6, 1e6, Unit::Dollar).assumed(900.0),
+        Field::CableFixed => Spec::of(0.0, 1000.0, Unit::DollarPerFoot).or(Stand::Follows),
+        Field::CableMetal => Spec::of(0.0, 1000.0, Unit::DollarPerPound).or(Stand::Follows),
+        _ => Spec::of(-1e6, 1e6, Unit::Dollar).or(Stand::Follows),
     }
 }

@@ -1,60 +1,76 @@
-//! The working of the costs: a lead's, the saving, the break-even depth.
+//! The working of the costs: a way's, and the saving.
 
 use super::math::{Math, Symbol, formula};
 use super::name::Name;
-use super::sheet::{DEPTH, LEAD, SETS, SURFACE, Sheet, length, money};
+use super::sheet::{LEAD, SETS, Sheet, money, plain};
+use super::ways::cost::{EQUIPMENT, LINE, REMEDY, SUPPLY_COST, WORTH, put_worth};
 use super::working::{EnteredValue, Working};
 use crate::cable::conductor::{STRAND_LAY, metal_mass, properties};
-use crate::evaluate::{Basis, Crossing, DepthRun, Evaluation, Place, Sweep};
-use crate::job::{Field, Origin, Way};
-use crate::pump::motor::MotorKind;
-use crate::quantity::{Length, Money, MoneyPerLength, Unit, circular_mils, in_pounds, in_pounds_per_foot};
+use crate::cable::lead::Conductor;
+use crate::cable::reactance::Build;
+use crate::cost::price::CablePrice;
+use crate::evaluate::priced::one_set;
+use crate::evaluate::{Basis, DepthRun, Evaluation, Outfit, WayHere};
+use crate::job::{Field, Inputs, Origin, Way};
+use crate::quantity::{
+    MassPerLength, Money, MoneyPerLength, Unit, circular_mils, in_meters, in_pounds, in_pounds_per_foot,
+};
 use crate::standards::conductor::Metal;
 
-pub(super) const FIXED: Symbol = Symbol::of("c", "0");
-pub(super) const METAL_PRICE: Symbol = Symbol::plain("p");
+const FIXED: Symbol = Symbol::of("c", "0");
 pub(super) const METAL: Symbol = Symbol::plain("m");
 const PHASE_METAL: Symbol = Symbol::of("m", "p");
 const GROUND_METAL: Symbol = Symbol::of("m", "g");
 const PHASE_AREA: Symbol = Symbol::of("A", "p");
 const GROUND_AREA: Symbol = Symbol::of("A", "g");
 const DENSITY: Symbol = Symbol::plain("ρ");
-const EXTRA: Symbol = Symbol::of("C", "e");
+const CABLE_FACTOR: Symbol = Symbol::of("k", "m");
+pub(super) const LABOR: Symbol = Symbol::of("w", "l");
+pub(super) const LABOR_FIXED: Symbol = Symbol::of("W", "l");
+pub(super) const TRANSFORMER: Symbol = Symbol::of("C", "v");
+pub(super) const EXTRA: Symbol = Symbol::of("C", "e");
 const SAVED: Symbol = Symbol::plain("S");
 const SAVED_CABLE: Symbol = Symbol::of("S", "c");
 
 /// Price per length of a way's cable.
-fn price(way: Way) -> Symbol {
-    Symbol::of("c", index(way))
+pub(super) fn price(index: &'static str) -> Symbol {
+    Symbol::of("c", index)
 }
-/// Cost of a way's cable.
-fn cost(way: Way) -> Symbol {
-    Symbol::of("C", index(way))
+/// What a way needs beyond its lead.
+pub(super) fn beyond(index: &'static str) -> Symbol {
+    Symbol::of("E", index)
 }
-/// Cost of a way's cable and equipment.
-fn installed(way: Way) -> Symbol {
-    Symbol::of("C′", index(way))
+/// What a way's energy costs in a year.
+pub(super) fn yearly(index: &'static str) -> Symbol {
+    Symbol::of("Y", index)
 }
-fn index(way: Way) -> &'static str {
+/// Cost of a way: of its cable, installed, or with the energy of the years.
+pub(super) fn cost(index: &'static str, basis: Basis) -> Symbol {
+    let letter = match basis {
+        Basis::Cable => "C",
+        Basis::Installed => "C′",
+        Basis::Lifetime => "C″",
+    };
+    Symbol::of(letter, index)
+}
+pub(super) fn index(way: Way) -> &'static str {
     match way {
         Way::V240 => "240",
         Way::V480 => "480",
     }
 }
 
-/// True where the cost of a way counts equipment beyond the other's.
-fn has_equipment(way: Way, basis: Basis) -> bool {
-    way == Way::V480 && basis == Basis::Installed
-}
-
-fn put_extra(evaluation: &Evaluation, sheet: &mut Sheet) -> Option<()> {
-    let extra = evaluation.inputs.prices.as_ref().ok()?.extra_equipment;
-    sheet.put(EXTRA, Name::ExtraEquipment, money(extra), evaluation.inputs.origin(Field::ExtraEquipment));
-    Some(())
-}
-
 pub(super) fn per_length(price: MoneyPerLength) -> (f64, Unit) {
     (price.per_foot(), Unit::DollarPerFoot)
+}
+
+/// What was entered as the extra equipment of 480 V.
+pub(super) fn typed_extra(evaluation: &Evaluation) -> Option<Money> {
+    evaluation.inputs.prices.as_ref().ok()?.extra_equipment
+}
+
+pub(super) fn put_extra(extra: Money, sheet: &mut Sheet) {
+    sheet.put(EXTRA, Name::ExtraEquipment, money(extra), Origin::Typed);
 }
 
 pub(super) fn cable_cost(evaluation: &Evaluation, way: Way, basis: Basis, mut sheet: Sheet) -> Option<Working> {
@@ -62,16 +78,27 @@ pub(super) fn cable_cost(evaluation: &Evaluation, way: Way, basis: Basis, mut sh
     let lead = here.way(way)?;
     let inputs = &evaluation.inputs;
     let prices = inputs.prices.as_ref().ok()?;
+    let name = index(way);
+    let [of_cable, installed, lifetime] = Basis::ALL.map(|basis| cost(name, basis));
     put_metal(evaluation, way, &lead.run, &mut sheet)?;
-    sheet.put(FIXED, Name::CableFixed, per_length(prices.cable_fixed), inputs.origin(Field::CableFixed));
-    let per_pound = (prices.cable_metal.per_pound(), Unit::DollarPerPound);
-    sheet.put(METAL_PRICE, Name::MetalPrice, per_pound, inputs.origin(Field::CableMetal));
-    sheet.step(price(way), formula![FIXED, "+", METAL_PRICE, "·", METAL], per_length(lead.run.price));
+    let kind = (prices.metal, evaluation.sweep.as_ref()?.way(way).demands.build);
+    let cable = Priced { conductor: lead.run.run.conductor, kind, metal: lead.run.metal, symbols: OF_LEAD };
+    cable.put(inputs, price(name), &mut sheet)?;
     sheet.lead_here(evaluation)?;
-    let mut result = sheet.step(cost(way), formula![price(way), "·", LEAD], money(lead.cable));
-    if has_equipment(way, basis) {
-        put_extra(evaluation, &mut sheet)?;
-        result = sheet.step(installed(way), formula![cost(way), "+", EXTRA], money(lead.installed));
+    let mut result = sheet.step(of_cable, formula![price(name), "·", LEAD], money(lead.cable));
+    if basis != Basis::Cable {
+        put_beyond(lead, name, &mut sheet);
+        let mut sum = formula![of_cable, "+", beyond(name)];
+        put_labor(prices.book.labor_per_length(), &mut sum, &mut sheet);
+        result = sheet.step(installed, sum, money(lead.installed));
+    }
+    if basis == Basis::Lifetime {
+        let year = lead.run.yearly?.at(in_meters(here.lead));
+        sheet.put(yearly(name), Name::YearlyCost(way), money(Money(year)), Origin::WorkedOut);
+        put_worth(inputs, &mut sheet)?;
+        let whole = formula![installed, "+", yearly(name), "·", WORTH];
+        result = sheet.step(lifetime, whole, money(lead.lifetime?));
+        sheet.cite(&["nist-hb-135"]);
     }
     let metal = sheet.shown((in_pounds(lead.metal), Unit::Pound));
     let density = match evaluation.sweep.as_ref()?.way(way).demands.setting.metal {
@@ -79,6 +106,130 @@ pub(super) fn cable_cost(evaluation: &Evaluation, way: Way, basis: Basis, mut sh
         Metal::Aluminum => "astm-b230",
     };
     Some(Working { more: vec![metal], ..sheet.done(result, &["nec-2023-ch9-t8", density, "astm-b8"]) })
+}
+
+/// What a way needs beyond its lead, part by part.
+fn put_beyond(lead: &WayHere, name: &'static str, sheet: &mut Sheet) {
+    let parts = lead.outfit.cost;
+    let priced = [
+        (EQUIPMENT, Name::EquipmentCost, parts.equipment),
+        (REMEDY, Name::RemedyCost, parts.remedy),
+        (SUPPLY_COST, Name::SupplyCost, parts.supply),
+        (LINE, Name::LineCost, parts.line),
+        (TRANSFORMER, Name::TransformerCost, parts.transformer),
+        (LABOR_FIXED, Name::LaborFixed, parts.labor),
+    ];
+    let mut put: Vec<(Symbol, Name, Money)> = priced.into_iter().filter(|(.., amount)| amount.0 != 0.0).collect();
+    if parts.extra.0 != 0.0 {
+        put.push((EXTRA, Name::ExtraEquipment, parts.extra));
+    }
+    match put[..] {
+        [] => {
+            sheet.put(beyond(name), Name::NothingBeyond, money(Money(0.0)), Origin::Assumed);
+        }
+        [(symbol, part, amount)] => {
+            let origin = if symbol == EXTRA { Origin::Typed } else { Origin::WorkedOut };
+            sheet.put(beyond(name), part, money(amount), origin);
+        }
+        _ => {
+            let mut sum = Vec::new();
+            for (symbol, part, amount) in put {
+                let origin = if symbol == EXTRA { Origin::Typed } else { Origin::WorkedOut };
+                sheet.put(symbol, part, money(amount), origin);
+                sum.extend(formula!["+", symbol]);
+            }
+            sheet.step(beyond(name), sum.into_iter().skip(1).collect(), money(parts.total()));
+        }
+    }
+}
+
+/// Labor by the length of the lead, where it costs something.
+pub(super) fn put_labor(labor: MoneyPerLength, sum: &mut Vec<Math>, sheet: &mut Sheet) {
+    if labor.0 != 0.0 {
+        sheet.put(LABOR, Name::LaborPerLength, per_length(labor), Origin::Book);
+        sum.extend(formula!["+", LABOR, "·", LEAD]);
+    }
+}
+
+/// A cable whose price is to be told: its conductors, metal and build, and the symbol of its metal per length.
+pub(super) struct Priced {
+    pub conductor: Conductor,
+    pub kind: (Metal, Build),
+    pub metal: MassPerLength,
+    pub symbols: CableSymbols,
+}
+
+/// What the parts of a cable's price are called.
+#[derive(Clone, Copy)]
+pub(super) struct CableSymbols {
+    /// Metal in it per length.
+    pub mass: Symbol,
+    /// Price of the metal as cable.
+    pub metal: Symbol,
+    /// Sets in parallel.
+    pub sets: Symbol,
+    /// A quote of the book, and the metal's price that it was made at.
+    pub quote: [Symbol; 2],
+}
+
+/// Of the lead.
+pub(super) const OF_LEAD: CableSymbols = CableSymbols {
+    mass: METAL,
+    metal: Symbol::plain("p"),
+    sets: SETS,
+    quote: [Symbol::of("c", "b"), Symbol::of("p", "m")],
+};
+
+impl Priced {
+    /// Price of all sets per length, by the metal in them or by a quote.
+    pub fn put(&self, inputs: &Inputs, price: Symbol, sheet: &mut Sheet) -> Option<()> {
+        let prices = inputs.prices.as_ref().ok()?;
+        let sets = f64::from(self.conductor.sets.max(1));
+        let one = one_set(prices, self.conductor, self.kind, self.metal / sets)?;
+        let whole = per_length(MoneyPerLength(one.of(self.metal / sets).0 * sets));
+        let factor = prices.book.cable_factor();
+        let of_metal = prices.metal_price(self.kind.0)?;
+        let typed = self.kind.0 == prices.metal && inputs.entered.is_typed(Field::CableMetal);
+        let origin = if typed { Origin::Typed } else { Origin::Book };
+        let CableSymbols { mass, metal, quote: [quoted, at], .. } = self.symbols;
+        sheet.put(metal, Name::MetalPrice, (of_metal.per_pound(), Unit::DollarPerPound), origin);
+        let mut times = Vec::new();
+        if factor != 1.0 {
+            sheet.put(CABLE_FACTOR, Name::CableFactor, plain(factor), Origin::Book);
+            times = formula!["·", CABLE_FACTOR];
+        }
+        let mut sum = match one {
+            CablePrice::Modeled { fixed, .. } => {
+                let typed = inputs.entered.is_typed(Field::CableFixed);
+                let origin = if typed { Origin::Typed } else { Origin::Book };
+                sheet.put(FIXED, Name::CableFixed, per_length(fixed), origin);
+                let mut first = formula![FIXED];
+                self.put_sets(&mut first, sheet);
+                [first, formula!["+", metal, "·", mass]].concat()
+            }
+            CablePrice::Quoted { quote, .. } => {
+                let of_book = prices.book.metal_price(self.kind.0)?;
+                sheet.put(quoted, Name::CableQuote, per_length(quote), Origin::Book);
+                let per_pound = (of_book.per_pound(), Unit::DollarPerPound);
+                sheet.put(at, Name::BookMetalPrice, per_pound, Origin::Book);
+                let mut first = formula![quoted];
+                self.put_sets(&mut first, sheet);
+                [first, formula!["+", "(", metal, "−", at, ")", "·", mass]].concat()
+            }
+        };
+        sum.extend(times);
+        sheet.step(price, sum, whole);
+        Some(())
+    }
+
+    /// Each set costs the part that does not go with the metal.
+    fn put_sets(&self, part: &mut Vec<Math>, sheet: &mut Sheet) {
+        let sets = self.conductor.sets;
+        if sets > 1 {
+            sheet.put(self.symbols.sets, Name::ParallelSets, (f64::from(sets), Unit::One), Origin::WorkedOut);
+            part.extend(formula!["·", self.symbols.sets]);
+        }
+    }
 }
 
 /// Metal of a cable per length: three phases and a ground in each set.
@@ -111,120 +262,45 @@ fn put_metal(evaluation: &Evaluation, way: Way, run: &DepthRun, sheet: &mut Shee
 pub(super) fn saving(evaluation: &Evaluation, basis: Basis, mut sheet: Sheet) -> Option<Working> {
     let here = evaluation.here.as_ref()?;
     let saving = here.saving?;
-    for way in Way::ALL {
-        sheet.put(cost(way), Name::CableCost(way), money(here.way(way)?.cable), Origin::WorkedOut);
-    }
-    let difference = formula![cost(Way::V240), "−", cost(Way::V480)];
-    let mut result = sheet.step(SAVED_CABLE, difference, money(saving.cable));
-    if basis == Basis::Installed {
-        put_extra(evaluation, &mut sheet)?;
-        result = sheet.step(SAVED, formula![SAVED_CABLE, "−", EXTRA], money(saving.net));
-    }
+    let apart = |basis| formula![cost(index(Way::V240), basis), "−", cost(index(Way::V480), basis)];
+    let result = match basis {
+        Basis::Lifetime => {
+            for way in Way::ALL {
+                let amount = money(here.way(way)?.lifetime?);
+                sheet.put(cost(index(way), basis), Name::LifetimeCost(way), amount, Origin::WorkedOut);
+            }
+            sheet.step(SAVED, apart(basis), money(saving.lifetime?))
+        }
+        Basis::Cable | Basis::Installed => {
+            for way in Way::ALL {
+                let amount = money(here.way(way)?.cable);
+                sheet.put(cost(index(way), Basis::Cable), Name::CableCost(way), amount, Origin::WorkedOut);
+            }
+            let of_cable = sheet.step(SAVED_CABLE, apart(Basis::Cable), money(saving.cable));
+            if basis == Basis::Cable {
+                of_cable
+            } else {
+                put_difference(evaluation, Way::ALL.map(|way| here.way(way).map(|lead| lead.outfit)), &mut sheet)?;
+                sheet.step(SAVED, formula![SAVED_CABLE, "−", EXTRA], money(saving.net))
+            }
+        }
+    };
     let metal = sheet.shown((in_pounds(saving.metal), Unit::Pound));
     Some(Working { more: vec![metal], ..sheet.done(result, &[]) })
 }
 
-pub(super) fn break_even(evaluation: &Evaluation, basis: Basis, mut sheet: Sheet) -> Option<Working> {
-    let sweep = evaluation.sweep.as_ref()?;
-    let crossing = sweep.break_even(basis).lasting()?;
-    let above = pair(sweep, |run| run.to >= crossing.depth)?;
-    let below = pair(sweep, |run| run.to > crossing.depth).unwrap_or(above);
-    let result = sheet.shown(length(crossing.depth));
-    if basis == Basis::Installed {
-        put_extra(evaluation, &mut sheet)?;
+/// What the 480 V way needs beyond its lead, over what the other does: entered, or the difference.
+pub(super) fn put_difference(evaluation: &Evaluation, outfits: [Option<Outfit>; 2], sheet: &mut Sheet) -> Option<()> {
+    if let Some(extra) = typed_extra(evaluation) {
+        put_extra(extra, sheet);
+        return Some(());
     }
-    if crossing.place == Place::Run && basis == Basis::Installed {
-        // On the very end of a run the lines that cross are those of the runs below it.
-        let gap = |runs: [DepthRun; 2]| gap(sweep, runs, crossing.depth, basis);
-        let runs = if gap(below) < gap(above) { below } else { above };
-        on_run(evaluation, crossing, runs, &mut sheet)?;
-    } else {
-        at_step(evaluation, basis, crossing, above, below, &mut sheet)?;
+    let [low, high] = outfits.map(|outfit| outfit.map(|outfit| outfit.cost.total()));
+    let [low, high] = [low?, high?];
+    for (way, amount) in Way::ALL.into_iter().zip([low, high]) {
+        sheet.put(beyond(index(way)), Name::BeyondLead(way), money(amount), Origin::WorkedOut);
     }
-    Some(sheet.done(result, &[]))
-}
-
-/// The first run of each way that meets a condition.
-fn pair(sweep: &Sweep, meets: impl Fn(&DepthRun) -> bool) -> Option<[DepthRun; 2]> {
-    let [low, high] = Way::ALL.map(|way| sweep.way(way).runs.iter().copied().find(&meets));
-    Some([low?, high?])
-}
-
-/// How far apart the costs of two runs are at a depth.
-fn gap(sweep: &Sweep, runs: [DepthRun; 2], depth: Length, basis: Basis) -> f64 {
-    let [low, high] = Way::ALL.map(|way| sweep.way(way).cost_on(&runs[way as usize], depth, basis));
-    (low - high).size().0
-}
-
-/// Two lines that cross: the lead whose cheaper cable pays for the equipment, and both costs there.
-fn on_run(evaluation: &Evaluation, crossing: &Crossing, runs: [DepthRun; 2], sheet: &mut Sheet) -> Option<()> {
-    let sweep = evaluation.sweep.as_ref()?;
-    for (way, run) in Way::ALL.into_iter().zip(runs) {
-        sheet.put(price(way), Name::CablePrice(way), per_length(run.price), Origin::WorkedOut);
-    }
-    let cheaper = formula![price(Way::V240), "−", price(Way::V480)];
-    sheet.step(LEAD, vec![Math::Fraction(formula![EXTRA], cheaper)], length(crossing.depth + sweep.surface_run));
-    if evaluation.kind == MotorKind::Submersible {
-        let origin = evaluation.inputs.origin(Field::SurfaceRun);
-        sheet.put(SURFACE, Name::SurfaceRun, length(sweep.surface_run), origin);
-        sheet.step(DEPTH, formula![LEAD, "−", SURFACE], length(crossing.depth));
-    }
-    for (way, run) in Way::ALL.into_iter().zip(runs) {
-        let at = sweep.way(way).cost_on(&run, crossing.depth, Basis::Installed);
-        cost_step(way, Basis::Installed, index(way), at, sheet);
-    }
+    let apart = formula![beyond(index(Way::V480)), "−", beyond(index(Way::V240))];
+    sheet.step(EXTRA, apart, money(high - low));
     Some(())
-}
-
-/// A way whose conductor grows there: both costs above the step, and those of the ways that step below it.
-fn at_step(
-    evaluation: &Evaluation,
-    basis: Basis,
-    crossing: &Crossing,
-    above: [DepthRun; 2],
-    below: [DepthRun; 2],
-    sheet: &mut Sheet,
-) -> Option<()> {
-    let sweep = evaluation.sweep.as_ref()?;
-    if evaluation.kind == MotorKind::Submersible {
-        sheet.put(DEPTH, Name::BreakEvenDepth, length(crossing.depth), Origin::WorkedOut);
-        sheet.lead(crossing.depth, sweep.surface_run, evaluation.inputs.origin(Field::SurfaceRun));
-    } else {
-        sheet.put(LEAD, Name::BreakEvenDepth, length(crossing.depth), Origin::WorkedOut);
-    }
-    for (way, run) in Way::ALL.into_iter().zip(above) {
-        sheet.put(price(way), Name::CablePrice(way), per_length(run.price), Origin::WorkedOut);
-        let at = sweep.way(way).cost_on(&run, crossing.depth, basis);
-        cost_step(way, basis, index(way), at, sheet);
-    }
-    for way in Way::ALL {
-        let next = below[way as usize];
-        if next != above[way as usize] {
-            let index = next_index(way);
-            let price = Symbol::of("c", index);
-            sheet.put(price, Name::NextCablePrice(way), per_length(next.price), Origin::WorkedOut);
-            let at = sweep.way(way).cost_on(&next, crossing.depth, basis);
-            cost_step(way, basis, index, at, sheet);
-        }
-    }
-    Some(())
-}
-
-/// Index of what belongs to a way below its step.
-fn next_index(way: Way) -> &'static str {
-    match way {
-        Way::V240 => "240+",
-        Way::V480 => "480+",
-    }
-}
-
-/// The cost of a way: cable, and equipment where its way and the basis count it.
-fn cost_step(way: Way, basis: Basis, index: &'static str, at: Money, sheet: &mut Sheet) {
-    let mut formula = formula![Symbol::of("c", index), "·", LEAD];
-    let mut letter = "C";
-    if has_equipment(way, basis) {
-        formula.extend(formula!["+", EXTRA]);
-        letter = "C′";
-    }
-    sheet.step(Symbol::of(letter, index), formula, money(at));
 }

@@ -1,6 +1,7 @@
 //! What goes on paper: the working behind each answer, as structure. Symbols, numbers and codes, no sentences.
 
 mod air;
+mod break_even;
 mod conversion;
 mod cooling;
 mod cost;

@@ -84,6 +84,46 @@ pub enum Name {
     CableCost(Way),
     /// What the 480 V way needs beyond the 240 V way.
     ExtraEquipment,
+    /// What a way needs beyond its lead.
+    BeyondLead(Way),
+    /// That nothing is known that a way needs beyond its lead.
+    NothingBeyond,
+    /// Price of the equipment.
+    EquipmentCost,
+    /// Price of what stands between equipment and lead.
+    RemedyCost,
+    /// Price of the supply conductors.
+    SupplyCost,
+    /// Price of the extension of a line.
+    LineCost,
+    /// Energy of a year, row by row of its duty.
+    YearlyEnergy,
+    /// Price of energy, mean over the seasons.
+    MeanEnergyPrice,
+    /// The largest power of a year, kilowatts.
+    LargestPower,
+    /// Price of a kilowatt of the months' largest power, over a year.
+    DemandPrice,
+    /// What the utility bills in a year whatever is used.
+    StandingCharge,
+    /// Price of the transformer behind a drive.
+    TransformerCost,
+    /// Labor, whatever the length of the lead.
+    LaborFixed,
+    /// Labor for each length of the lead.
+    LaborPerLength,
+    /// What a metal's price is multiplied by in a cable.
+    CableFactor,
+    /// Price of a cable that was quoted.
+    CableQuote,
+    /// Price of the metal that the quote was made at.
+    BookMetalPrice,
+    /// Price of the frame of just this size.
+    PieceQuote,
+    /// What the energy of a way costs in a year.
+    YearlyCost(Way),
+    /// Cost of a way with the energy of the years.
+    LifetimeCost(Way),
     /// Depth where the cheaper way changes.
     BreakEvenDepth,
     /// Water with the pump at rest.

@@ -5,7 +5,8 @@ use super::name::Name;
 use super::sheet::Sheet;
 use super::topic::Topic;
 use super::{
-    cooling, cost, demand, fall, flat, full_speed, head, lead, level, motor, pipe, pump, safety, service, suction, ways,
+    break_even, cooling, cost, demand, fall, flat, full_speed, head, lead, level, motor, pipe, pump, safety, service,
+    suction, ways,
 };
 use crate::cable::reactance::Build;
 use crate::evaluate::Evaluation;
@@ -154,7 +155,7 @@ pub fn working(evaluation: &Evaluation, topic: Topic, system: UnitSystem) -> Opt
         Topic::Drop(way) => lead::drop(evaluation, way, sheet),
         Topic::CableCost(way, basis) => cost::cable_cost(evaluation, way, basis, sheet),
         Topic::Saving(basis) => cost::saving(evaluation, basis, sheet),
-        Topic::BreakEven(basis) => cost::break_even(evaluation, basis, sheet),
+        Topic::BreakEven(basis) => break_even::break_even(evaluation, basis, sheet),
         Topic::PumpingLevel => level::pumping_level(evaluation, sheet),
         Topic::Submergence => level::submergence(evaluation, sheet),
         Topic::Demand => demand::demand(evaluation, sheet),

@@ -342,8 +342,8 @@ pub struct Family {
     pub start: Start,
     /// Surroundings.
     pub rating: Rating,
-    /// What it costs, filter and transformer that belong to it included.
-    pub price: PieceAndSize,
+    /// What it costs, filter and transformer that belong to it included; nothing where a price book has to tell it.
+    pub price: Option<PieceAndSize>,
     /// Markings.
     pub marking: Marking,
 }
@@ -462,8 +462,10 @@ impl Family {
             check("locked_rotor", multiple, 1.0, 12.0)?;
         }
         check_rating(self.rating)?;
-        check("price", self.price.fixed.0, 0.0, 1e7)?;
-        check("price_per_hp", self.price.per_hp.0, 0.0, 1e6)?;
+        if let Some(price) = self.price {
+            check("price", price.fixed.0, 0.0, 1e7)?;
+            check("price_per_hp", price.per_hp.0, 0.0, 1e6)?;
+        }
         if let Some(marked) = self.marking.short_circuit {
             check("short_circuit", in_amperes(marked), 1000.0, 200_000.0)?;
         }

@@ -1,7 +1,7 @@
 //! Generic families of equipment: common practice, no single source, until a data sheet replaces them. Nobody's product.
 
 use super::family::{Bus, Change, Family, Feed, Filter, Input, Kind, Marking, OutputRule, Rating, Start, Step, Supply};
-use crate::quantity::{Celsius, Money, PieceAndSize, meters};
+use crate::quantity::{Celsius, meters};
 use crate::standards::motor_current::TABLE;
 
 /// Least share of its nominal input at which a regulated drive still gives its nominal output.
@@ -67,27 +67,6 @@ fn rating() -> Rating {
     }
 }
 
-/// Invented prices, to be replaced by quotes: what belongs to the way beyond its conductors, a generator set too.
-fn price(kind: Kind) -> PieceAndSize {
-    let (fixed, per_hp) = match kind {
-        Kind::ConvertingActive => (700.0, 140.0),
-        Kind::ConvertingPassive => (500.0, 110.0),
-        Kind::Doubling => (1600.0, 140.0),
-        Kind::LargeLowHarmonic => (2500.0, 150.0),
-        Kind::LargeEconomy => (1500.0, 95.0),
-        Kind::LargeEconomyChoke => (1700.0, 105.0),
-        Kind::SolidStateConverter => (1500.0, 120.0),
-        Kind::RotaryConverter => (500.0, 90.0),
-        Kind::DeratedDrive => (300.0, 75.0),
-        Kind::StepUpActive => (1700.0, 210.0),
-        Kind::StepUpPassive => (1500.0, 180.0),
-        Kind::ThreePhaseLine => (300.0, 75.0),
-        Kind::ThreePhaseGenerator => (8000.0, 500.0),
-        Kind::SinglePhaseMotor => (150.0, 30.0),
-    };
-    PieceAndSize { fixed: Money(fixed), per_hp: Money(per_hp) }
-}
-
 /// A drive on two lines whose front end shapes the current and holds the bus.
 fn active(kind: Kind, distortion: f64, efficiency: f64, steps: Vec<Step>) -> Family {
     Family {
@@ -104,7 +83,7 @@ fn active(kind: Kind, distortion: f64, efficiency: f64, steps: Vec<Step>) -> Fam
         output: OutputRule::Held { floor: HELD_FLOOR },
         start: Start::Ramp,
         rating: rating(),
-        price: price(kind),
+        price: None,
         marking: Marking::default(),
     }
 }

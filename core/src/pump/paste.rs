@@ -7,6 +7,7 @@
 //! and empty lines are passed over. Whether the points make a curve is for [`super::curve`] to say.
 
 use super::curve::{Point, Quantity};
+use crate::numeric::cells::{CellFault, Cells, begins_a_number, is_bare, lowered, repeated, words};
 use crate::quantity::{
     Length, Power, VolumeRate, cubic_meters_per_hour, feet, gpm, horsepower, kilowatts, liters_per_second, meters,
 };
@@ -15,8 +16,6 @@ use crate::quantity::{
 pub const MOST_POINTS: usize = 500;
 /// Most columns of a line.
 pub const MOST_COLUMNS: usize = 4;
-/// Most characters of a cell that an error repeats.
-const MOST_REPEATED: usize = 40;
 
 /// Unit of a column.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -165,11 +164,11 @@ pub enum PasteFault {
 /// # Ok::<(), PasteError>(())
 /// ```
 pub fn read(text: &str, flow: ColumnUnit, head: ColumnUnit) -> Result<Pasted, PasteError> {
-    let rows = Rows::of(text);
+    let rows = Cells::of(text);
     let mut told: Vec<(usize, Vec<&str>)> = Vec::new();
     let mut columns: Option<Vec<Column>> = None;
     let mut points = Vec::new();
-    for (line, cells) in rows.cells() {
+    for (line, cells) in rows.rows() {
         if columns.is_none() && !cells.iter().any(|cell| begins_a_number(cell)) {
             told.push((line, cells));
             continue;
@@ -181,7 +180,7 @@ pub fn read(text: &str, flow: ColumnUnit, head: ColumnUnit) -> Result<Pasted, Pa
         if points.len() == MOST_POINTS {
             return Err(PasteError { line, column: 1, fault: PasteFault::TooManyPoints });
         }
-        points.push(rows.point(line, &cells, &known)?);
+        points.push(point(&rows, line, &cells, &known)?);
         columns = Some(known);
     }
     match columns {
@@ -206,7 +205,7 @@ pub fn read(text: &str, flow: ColumnUnit, head: ColumnUnit) -> Result<Pasted, Pa
 /// ```
 #[must_use]
 pub fn with_units(text: &str, flow: ColumnUnit, head: ColumnUnit) -> String {
-    let between = match Rows::of(text).separator {
+    let between = match Cells::of(text).separator() {
         Some('\t') => "\t",
         Some(';') => "; ",
         Some(_) => ", ",
@@ -215,87 +214,31 @@ pub fn with_units(text: &str, flow: ColumnUnit, head: ColumnUnit) -> String {
     format!("{}{between}{}\n{text}", flow.name(), head.name())
 }
 
-/// The text, what parts its cells, and how its commas read.
-struct Rows<'a> {
-    text: &'a str,
-    separator: Option<char>,
-    /// True where some number holds a comma that can't part thousands.
-    decimal_comma: bool,
+impl From<CellFault> for PasteFault {
+    fn from(fault: CellFault) -> Self {
+        match fault {
+            CellFault::NotANumber { cell } => Self::NotANumber { cell },
+            CellFault::Ambiguous { cell } => Self::Ambiguous { cell },
+        }
+    }
 }
 
-impl<'a> Rows<'a> {
-    fn of(text: &'a str) -> Self {
-        let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-        let separator = ['\t', ';', ','].into_iter().find(|mark| lines(text).any(|(_, line)| line.contains(*mark)));
-        let mut rows = Self { text, separator, decimal_comma: false };
-        rows.decimal_comma =
-            separator != Some(',') && rows.cells().any(|(_, cells)| cells.iter().any(|cell| decimal_for_sure(cell)));
-        rows
+fn point(rows: &Cells, line: usize, cells: &[&str], columns: &[Column]) -> Result<Point, PasteError> {
+    let fault = |column: usize, fault| PasteError { line, column: column + 1, fault };
+    if cells.len() != columns.len() {
+        let wanted = columns.len();
+        return Err(fault(cells.len().min(wanted), PasteFault::Cells { given: cells.len(), wanted }));
     }
-
-    /// Numbered lines of cells, trimmed.
-    fn cells(&self) -> impl Iterator<Item = (usize, Vec<&'a str>)> + '_ {
-        lines(self.text).map(|(number, line)| {
-            let cells = match self.separator {
-                Some(mark) => line.split(mark).map(str::trim).collect(),
-                None => line.split_whitespace().collect(),
-            };
-            (number, cells)
-        })
-    }
-
-    fn point(&self, line: usize, cells: &[&str], columns: &[Column]) -> Result<Point, PasteError> {
-        let fault = |column: usize, fault| PasteError { line, column: column + 1, fault };
-        if cells.len() != columns.len() {
-            let wanted = columns.len();
-            return Err(fault(cells.len().min(wanted), PasteFault::Cells { given: cells.len(), wanted }));
-        }
-        let mut point = Point { flow: gpm(0.0), head: feet(0.0), efficiency: None, power: None };
-        for (index, (cell, column)) in cells.iter().zip(columns).enumerate() {
-            let cell = match column.unit {
-                ColumnUnit::Percent => cell.strip_suffix('%').map_or(*cell, str::trim_end),
-                _ => cell,
-            };
-            let value = self.number(cell).map_err(|trouble| fault(index, trouble))?;
-            set(&mut point, column.unit, value);
-        }
-        Ok(point)
-    }
-
-    fn number(&self, cell: &str) -> Result<f64, PasteFault> {
-        let not_a_number = || PasteFault::NotANumber { cell: repeated(cell) };
-        // What a float may be written as beside this, such as words, is no figure of a data sheet.
-        if !cell.chars().all(|c| c.is_ascii_digit() || matches!(c, '+' | '-' | '.' | ',' | 'e' | 'E')) {
-            return Err(not_a_number());
-        }
-        let value: f64 = match cell.split_once(',') {
-            None => cell.parse().map_err(|_| not_a_number())?,
-            Some(_) if cell.contains('.') || cell.matches(',').count() > 1 => return Err(not_a_number()),
-            Some(_) if !self.decimal_comma && !decimal_for_sure(cell) => {
-                return Err(PasteFault::Ambiguous { cell: repeated(cell) });
-            }
-            Some((whole, part)) => format!("{whole}.{part}").parse().map_err(|_| not_a_number())?,
+    let mut point = Point { flow: gpm(0.0), head: feet(0.0), efficiency: None, power: None };
+    for (index, (cell, column)) in cells.iter().zip(columns).enumerate() {
+        let cell = match column.unit {
+            ColumnUnit::Percent => cell.strip_suffix('%').map_or(*cell, str::trim_end),
+            _ => cell,
         };
-        if value.is_finite() { Ok(value) } else { Err(not_a_number()) }
+        let value = rows.number(cell).map_err(|trouble| fault(index, trouble.into()))?;
+        set(&mut point, column.unit, value);
     }
-}
-
-/// The lines that are neither empty nor a note, numbered from 1.
-fn lines(text: &str) -> impl Iterator<Item = (usize, &str)> {
-    let numbered = text.lines().enumerate().map(|(index, line)| (index + 1, line));
-    numbered.filter(|(_, line)| !line.trim().is_empty() && !line.trim_start().starts_with('#'))
-}
-
-fn begins_a_number(cell: &str) -> bool {
-    cell.trim_start_matches(['+', '-', '.', ',']).starts_with(|c: char| c.is_ascii_digit())
-}
-
-/// True for a number whose only comma can't part thousands: not three digits after it, or a leading zero before it.
-fn decimal_for_sure(cell: &str) -> bool {
-    let Some((whole, part)) = cell.split_once(',') else { return false };
-    let digits = |text: &str| text.chars().all(|c| c.is_ascii_digit());
-    let whole = whole.trim_start_matches(['+', '-']);
-    digits(whole) && digits(part) && (part.len() != 3 || whole.len() > 3 || whole.is_empty() || whole.starts_with('0'))
+    Ok(point)
 }
 
 /// The columns by the headings above the first point at `first` (line and cells), else as they commonly stand.
@@ -379,11 +322,8 @@ const OTHER_UNITS: [&str; 22] = [
 
 /// The unit that a heading's cell names, none where it is a bare name, an error where the unit is not known.
 fn unit_of(cell: &str) -> Result<Option<ColumnUnit>, ()> {
-    let lower = cell.to_lowercase().replace('³', "3").replace('^', "");
-    let words: Vec<&str> = lower
-        .split(|c: char| c.is_whitespace() || "()[]{},:=\"'".contains(c))
-        .filter(|word| !word.is_empty())
-        .collect();
+    let lower = lowered(cell);
+    let words = words(&lower);
     if words.iter().any(|word| OTHER_UNITS.contains(word)) {
         return Err(());
     }
@@ -400,8 +340,7 @@ fn unit_of(cell: &str) -> Result<Option<ColumnUnit>, ()> {
             _ => return None,
         })
     });
-    let bare = lower.chars().all(|c| c.is_alphabetic() || c.is_whitespace() || matches!(c, '.' | '-' | '_'));
-    if found.is_none() && !bare { Err(()) } else { Ok(found) }
+    if found.is_none() && !is_bare(&lower) { Err(()) } else { Ok(found) }
 }
 
 fn set(point: &mut Point, unit: ColumnUnit, value: f64) {
@@ -418,8 +357,4 @@ fn set(point: &mut Point, unit: ColumnUnit, value: f64) {
         ColumnUnit::Kilowatt => power(kilowatts(value)),
         ColumnUnit::Percent => point.efficiency = Some(value / 100.0),
     }
-}
-
-fn repeated(cell: &str) -> String {
-    cell.chars().take(MOST_REPEATED).collect()
 }

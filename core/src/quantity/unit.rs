@@ -103,6 +103,14 @@ kinds! {
     PulseSpeed: FootPerMicrosecond, MeterPerMicrosecond;
     /// Money for energy.
     EnergyPrice: DollarPerKilowattHour, DollarPerKilowattHour;
+    /// Money for the largest power of a month.
+    DemandPrice: DollarPerKilowatt, DollarPerKilowatt;
+    /// Money for each month.
+    MonthlyPrice: DollarPerMonth, DollarPerMonth;
+    /// Months of a year.
+    Months: Month, Month;
+    /// Carbon dioxide for energy.
+    Emission: PoundPerKilowattHour, KilogramPerKilowattHour;
     /// A life in years.
     Life: Year, Year;
 }
@@ -269,6 +277,16 @@ units! {
     DollarPerKilowattHour = "$/kWh", EnergyPrice, 1.0;
     /// Year.
     Year = "yr", Life, 1.0;
+    /// Currency per kilowatt of a month's largest power.
+    DollarPerKilowatt = "$/kW", DemandPrice, 1.0;
+    /// Currency per month.
+    DollarPerMonth = "$/month", MonthlyPrice, 1.0;
+    /// Month.
+    Month = "month", Months, 1.0;
+    /// Pound per kilowatt-hour.
+    PoundPerKilowattHour = "lb/kWh", Emission, 1.0;
+    /// Kilogram per kilowatt-hour.
+    KilogramPerKilowattHour = "kg/kWh", Emission, 1.0 / KILOGRAM_PER_POUND;
 }
 
 /// The two families of units on the screen.

@@ -108,7 +108,8 @@ pub fn own(answer: &Evaluation, topic: Topic) -> Option<Entry> {
         Topic::Drop(way) => Entry::new(in_volts(lead(way)?.drop), Unit::Volt),
         Topic::CableCost(way, Basis::Cable) => Entry::new(lead(way)?.cable.0, Unit::Dollar),
         Topic::CableCost(way, Basis::Installed) => Entry::new(lead(way)?.installed.0, Unit::Dollar),
-        Topic::Saving(basis) => Entry::new(answer.here.as_ref()?.saving?.on(basis).0, Unit::Dollar),
+        Topic::CableCost(way, Basis::Lifetime) => Entry::new(lead(way)?.lifetime?.0, Unit::Dollar),
+        Topic::Saving(basis) => Entry::new(answer.here.as_ref()?.saving?.on(basis)?.0, Unit::Dollar),
         Topic::BreakEven(basis) => foot(answer.sweep.as_ref()?.break_even(basis).lasting()?.depth),
         _ => match (place(topic), own_of_the_service(answer, topic)) {
             (Some(place), _) => return own_of_a_way(answer.ways.all.get(place)?, topic),

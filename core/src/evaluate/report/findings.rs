@@ -25,10 +25,14 @@ type Told = Vec<(&'static str, Value)>;
 
 fn about(finding: &Finding) -> Told {
     match *finding {
-        Finding::CableNoSize { way } | Finding::GroundWireGrew { way } | Finding::NameplateDisagrees { way, .. } => {
+        Finding::CableNoSize { way }
+        | Finding::GroundWireGrew { way }
+        | Finding::PriceMissing { way }
+        | Finding::NameplateDisagrees { way, .. } => {
             vec![("way", json!(way))]
         }
         Finding::BeyondUsual { field, usual } => vec![("field", json!(field.path())), ("usual", json!(usual))],
+        Finding::AssumptionDecides { field } => vec![("field", json!(field.path()))],
         Finding::DemandNotMet { by, .. } => vec![("by", json!(by))],
         Finding::PipeFast { part, .. } | Finding::PipeOverRating { part, .. } => vec![("part", json!(part))],
         Finding::CurveOdd { warning } => vec![("why", json!(odd(warning)))],
@@ -68,6 +72,7 @@ fn numbers(finding: &Finding) -> Told {
         Finding::LevelBelowBottom { level, bottom } => pair(feet(level), feet(bottom)),
         Finding::DemandNotMet { asked, gives, .. } => pair(gpm(asked), gpm(gives)),
         Finding::PumpBeyondCurve { most } => vec![("limit", gpm(most))],
+        Finding::DutyNotMet { flow } => vec![("actual", gpm(flow))],
         Finding::DayAverage { flow } => vec![("actual", gpm(flow))],
         Finding::CoolsAbove { least_flow } => vec![("limit", gpm(least_flow))],
         Finding::PipeOverRating { pressure, rating, .. } => pair(psi(pressure), psi(rating)),

@@ -1,10 +1,11 @@
 //! An evaluation as JSON, for other programs: every figure with its unit.
 
 mod findings;
+mod money;
 mod water;
 mod ways;
 
-use super::{Basis, BreakEven, DepthRun, Evaluation, Here, Sweep, WayHere, WaySweep};
+use super::{Basis, BreakEven, DepthRun, Evaluation, Here, Outfit, Sweep, WayHere, WaySweep, payback};
 use crate::error::InputError;
 use crate::job::Way;
 use crate::quantity::{
@@ -25,6 +26,10 @@ pub fn report(name: &str, answer: &Evaluation) -> Value {
         "job": name,
         "errors": answer.errors.iter().map(error).collect::<Vec<_>>(),
         "findings": answer.findings.iter().map(finding).collect::<Vec<_>>(),
+        "prices": book(answer),
+        "year": answer.year.as_ref().map(money::year),
+        "saving_range": money::range(answer),
+        "payback": payback(answer).map(money::payback),
         "levels": water::levels(&answer.water),
         "water": water::water(&answer.water),
         "motor": answer.motor.as_ref().map(water::motor),
@@ -36,6 +41,7 @@ pub fn report(name: &str, answer: &Evaluation) -> Value {
         "break_even": answer.sweep.as_ref().map(|sweep| json!({
             "cable": break_even(sweep.break_even(Basis::Cable)),
             "installed": break_even(sweep.break_even(Basis::Installed)),
+            "lifetime": sweep.has_lifetime().then(|| break_even(sweep.break_even(Basis::Lifetime))),
         })),
     })
 }
@@ -52,13 +58,47 @@ pub fn error(error: &InputError) -> Value {
     })
 }
 
+/// The price book that the costs go by.
+fn book(answer: &Evaluation) -> Value {
+    let Ok(prices) = &answer.inputs.prices else { return Value::Null };
+    let book = &prices.book;
+    json!({
+        "book": book.name, "source": book.source, "currency": book.currency.code(), "date": book.date.text(),
+        "invented": book.is_invented(),
+    })
+}
+
 fn way(sweep: &WaySweep) -> Value {
     json!({
         "way": sweep.way,
         "motor_current": amps(sweep.current.sizing),
         "required_ampacity": amps(sweep.required),
-        "equipment": money(sweep.equipment),
+        "equipment_place": sweep.place,
+        "outfits": outfits(sweep),
         "runs": sweep.runs.iter().map(run_json).collect::<Vec<_>>(),
+    })
+}
+
+/// What a way needs beyond its lead, stretch by stretch of the depths at which it stays the same.
+fn outfits(sweep: &WaySweep) -> Value {
+    let mut found: Vec<(Length, Outfit)> = Vec::new();
+    for piece in &sweep.pieces {
+        match found.last_mut().filter(|(_, last)| (last.remedy, last.cost) == (piece.outfit.remedy, piece.outfit.cost))
+        {
+            Some((to, _)) => *to = piece.to,
+            None => found.push((piece.to, piece.outfit)),
+        }
+    }
+    found.into_iter().map(|(to, outfit)| json!({"to": feet(to), "needs": outfit_json(&outfit)})).collect()
+}
+
+fn outfit_json(outfit: &Outfit) -> Value {
+    let cost = outfit.cost;
+    json!({
+        "remedy": outfit.remedy, "equipment": money(cost.equipment), "between": money(cost.remedy),
+        "transformer": money(cost.transformer), "supply": money(cost.supply), "line": money(cost.line),
+        "labor": money(cost.labor), "entered": money(cost.extra),
+        "total": money(cost.total()),
     })
 }
 
@@ -88,6 +128,7 @@ fn at_depth(here: &Here, sweep: Option<&Sweep>) -> Value {
         "saving": here.saving.map(|saving| json!({
             "cable": money(saving.cable),
             "net": money(saving.net),
+            "lifetime": saving.lifetime.map(money),
             "metal": pounds(saving.metal),
         })),
     })
@@ -102,6 +143,8 @@ fn lead_json(lead: &WayHere, sweep: Option<&WaySweep>) -> Value {
     value["metal_in_lead"] = pounds(lead.metal);
     value["cable"] = money(lead.cable);
     value["installed"] = money(lead.installed);
+    value["lifetime"] = json!(lead.lifetime.map(money));
+    value["beyond"] = outfit_json(&lead.outfit);
     value
 }
 

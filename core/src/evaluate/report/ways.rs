@@ -148,8 +148,8 @@ fn peak(stress: Stress) -> Value {
 
 fn cost(cost: WayCost) -> Value {
     json!({
-        "lead": money(cost.lead), "supply": money(cost.supply), "equipment": money(cost.equipment),
-        "remedy": money(cost.remedy), "line": money(cost.line), "first": money(cost.first),
+        "lead": money(cost.lead), "supply": money(cost.beyond.supply), "equipment": money(cost.beyond.equipment),
+        "remedy": money(cost.beyond.remedy), "line": money(cost.beyond.line), "first": money(cost.first),
         "energy_in_a_year": cost.energy.map(|energy| json!({"value": energy, "unit": "kWh"})),
         "lifetime": cost.lifetime.map(money), "metal": pounds(cost.metal),
     })

@@ -17,6 +17,7 @@ pub use safety::{Cooling, DeadHead, PRECHARGE_SHARE, Surge, Tank};
 pub use well::Law;
 
 pub(super) use findings::findings;
+pub(super) use pump::duty_at;
 
 use crate::job::{Entered, Field, Inputs, Job, Part};
 use crate::pump::motor::MotorKind;

@@ -1,5 +1,6 @@
 //! The pump at work: the speed and power at which it gives what is asked, and what it gives at most.
 
+use super::Water;
 use super::line::System;
 use crate::error::OutsideRange;
 use crate::job::{Control, Entered, Field, Job, Known, Origin};
@@ -157,6 +158,24 @@ pub(super) fn pumping(
         curve.and_then(|curve| largest_shaft_power(curve, at.ratio().ok()?, system.liquid.density).ok().flatten());
     let share_of_best = duty.ok().and_then(share);
     Some(Pumping { curve: curve.cloned(), curve_frequency, band, duty, most, shut_off, lowest, share_of_best, largest })
+}
+
+/// What the pump does at another flow than the one that is asked for, by how it is run; `None` while it is not known.
+pub(in crate::evaluate) fn duty_at(
+    entered: &Entered,
+    water: &Water,
+    control: Control,
+    flow: VolumeRate,
+) -> Option<Result<Duty, NoDuty>> {
+    let (pump, system) = (water.pump.as_ref()?, water.system.as_ref()?);
+    let efficiency = entered.take(Field::PumpEfficiency, |share| share).ok()?;
+    let curve = pump.curve.as_ref();
+    let at = At { curve, curve_frequency: pump.curve_frequency, most: pump.band.1, flow, system, efficiency };
+    Some(match (curve, control) {
+        (None, _) => at.estimated(),
+        (Some(curve), Control::ConstantPressure) => at.at_any_speed(curve),
+        (Some(curve), Control::OnOff) => at.at_full_speed(curve),
+    })
 }
 
 fn outside(outside: OutsideRange) -> NoDuty {

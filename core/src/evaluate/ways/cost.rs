@@ -1,35 +1,28 @@
 //! What a way costs, at first and over the years.
 
-use super::equipment::{Draw, size};
 use super::motor::MotorHere;
+use super::outfit::Beyond;
 use super::{Base, PoweredWay};
-use crate::cable::drop::{Load, Phases, lead_loss};
-use crate::cable::economic::yearly_energy;
-use crate::cable::lead::{Conductor, impedance};
-use crate::cost::annuity::present_value;
-use crate::cost::equipment::equipment_price;
-use crate::cost::price::{cable_price, lead_price};
-use crate::job::Field;
-use crate::power::family::{Feed, Kind};
-use crate::quantity::{Length, Mass, Money, Power};
+use crate::cable::filter::Remedy;
+use crate::cable::lead::impedance;
+use crate::power::family::Kind;
+use crate::quantity::{Mass, Money, Power, in_meters, watts};
 
 /// What a way costs.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct WayCost {
     /// The lead.
     pub lead: Money,
-    /// The supply conductors.
-    pub supply: Money,
-    /// The equipment.
-    pub equipment: Money,
-    /// What stands between it and the lead, where it is bought besides.
-    pub remedy: Money,
-    /// The extension of a three-phase line.
-    pub line: Money,
+    /// What it needs beyond the lead.
+    pub beyond: Beyond,
+    /// Labor by the length of the lead.
+    pub labor: Money,
     /// All of it.
     pub first: Money,
     /// Energy of a year from the transformer on, kWh; nothing where a set of one's own makes it.
     pub energy: Option<f64>,
+    /// The largest power in it, at the transformer.
+    pub largest: Option<Power>,
     /// What that costs in a year.
     pub yearly: Option<Money>,
     /// First cost, and the energy of the years by its worth today.
@@ -39,60 +32,39 @@ pub struct WayCost {
 }
 
 impl Base<'_> {
-    pub(super) fn cost(&self, powered: &PoweredWay, motor: &MotorHere, draw: &Draw) -> Option<WayCost> {
-        let prices = self.inputs.prices.as_ref().ok()?;
+    pub(super) fn cost(&self, powered: &PoweredWay, motor: &MotorHere) -> Option<WayCost> {
         let (lead, supply) = (powered.lead?, powered.supply?);
-        let priced = |metal: Mass, length: Length| {
-            if length.value > 0.0 {
-                lead_price(cable_price(prices, metal / length), length, Money(0.0))
-            } else {
-                Money(0.0)
-            }
-        };
-        let family = &powered.family;
-        let line = match family.kind {
-            Kind::ThreePhaseLine => self.site.tariff.cost(self.site.line?).ok()?,
-            _ => Money(0.0),
-        };
+        // Beyond the reach of the last remedy none helps; its price stands, as along the curve, and a finding stops.
         let remedy = powered
             .stress
-            .map_or(Ok(Money(0.0)), |stress| equipment_price(stress.fitted.invented_price(), motor.power));
+            .map_or(Remedy::NoneNeeded, |stress| self.choices.remedy.or(stress.least).unwrap_or(Remedy::SineFilter));
+        let beyond = self.beyond(powered, remedy)?;
+        let kind = (self.choices.metal(), self.choices.build());
+        let price = self.cable(lead.run.conductor, kind, lead.metal, lead.length)?;
+        let labor = self.labor(lead.length)?;
         let mut cost = WayCost {
-            lead: priced(lead.metal, lead.length),
-            supply: priced(supply.metal, supply.length),
-            equipment: equipment_price(family.price, size(powered, motor)).ok()?,
-            remedy: remedy.ok()?,
-            line,
-            first: Money(0.0),
+            lead: price,
+            beyond,
+            first: price + beyond.total() + labor,
+            labor,
             energy: None,
+            largest: None,
             yearly: None,
             lifetime: None,
             metal: lead.metal + supply.metal,
         };
-        cost.first = cost.lead + cost.supply + cost.equipment + cost.remedy + cost.line;
-        if family.kind != Kind::ThreePhaseGenerator {
-            let wasted = self.supply_loss(supply.run.conductor, supply.length, family.supply.feed, draw);
-            self.energy(&mut cost, draw.input + wasted)?;
+        if powered.family.kind != Kind::ThreePhaseGenerator {
+            let running = self.running(powered, motor)?;
+            let prices = self.energy_prices()?;
+            let (resistance, _) = impedance(lead.run.conductor, self.choices.metal(), self.choices.build());
+            let year = running.year(resistance)?;
+            let length = in_meters(lead.length);
+            let yearly = Money(year.cost(prices).at(length));
+            cost.energy = Some(year.energy.at(length) / 1000.0);
+            cost.largest = Some(watts(year.most.at(length)));
+            cost.yearly = Some(yearly);
+            cost.lifetime = Some(Money(cost.first.0 + yearly.0 * prices.worth));
         }
         Some(cost)
-    }
-
-    /// Heat in the supply conductors at the input current.
-    fn supply_loss(&self, conductor: Conductor, length: Length, feed: Feed, draw: &Draw) -> Power {
-        let phases = if feed == Feed::SinglePhase { Phases::Single } else { Phases::Three };
-        let load = Load { sending: self.site.supply, current: draw.current, power_factor: draw.power_factor, phases };
-        let (resistance, _) = impedance(conductor, self.choices.feeder_metal(), self.choices.feeder_build());
-        lead_loss(load, resistance, length)
-    }
-
-    fn energy(&self, cost: &mut WayCost, power: Power) -> Option<()> {
-        let entered = &self.inputs.entered;
-        let figure = |field| entered.get(field, |figure| figure);
-        let energy = yearly_energy(power, figure(Field::YearlyHours)?).ok()?;
-        let yearly = Money(energy * figure(Field::EnergyPrice)?);
-        let worth = present_value(yearly, figure(Field::Discount)? / 100.0, figure(Field::Years)?).ok()?;
-        (cost.energy, cost.yearly) = (Some(energy), Some(yearly));
-        cost.lifetime = Some(cost.first + worth);
-        Some(())
     }
 }

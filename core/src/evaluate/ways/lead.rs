@@ -10,7 +10,7 @@ use crate::cable::long_lead::{
     Limit, Wave, critical_length, longest_unfiltered, peak, pulses_can_meet, reflection, usual_motor_impedance,
 };
 use crate::evaluate::cooler::around;
-use crate::evaluate::sweep::cable_metal;
+use crate::evaluate::runs::cable_metal;
 use crate::job::{Field, Way};
 use crate::quantity::{
     ElectricCurrent, ElectricPotential, Length, Mass, in_horsepower, meters_per_second, ohms, seconds, volts,
@@ -103,25 +103,11 @@ impl Base<'_> {
     }
 
     pub(super) fn stress(&self, powered: &PoweredWay, motor: &MotorHere) -> Option<Stress> {
-        let (family, (class, supply)) = (&powered.family, powered.fed);
-        if !family.pulses_reach_the_motor() {
+        if !powered.family.pulses_reach_the_motor() {
             return None;
         }
         let length = self.lead?;
-        let entered = &self.inputs.entered;
-        let typed = entered.take(Field::MotorImpedance, ohms).ok()?.map(|known| known.value);
-        let wave = Wave {
-            speed: meters_per_second(1e6 * entered.get(Field::WaveSpeed, |speed| speed)?),
-            rise: seconds(1e-6 * entered.get(Field::RiseTime, |rise| rise)?),
-            cable: entered.get(Field::CableImpedance, ohms)?,
-            motor: typed.unwrap_or_else(|| usual_motor_impedance(motor.power)),
-        };
-        let bus = family.bus_volts(class, supply).ok()??;
-        let limit = match entered.take(Field::MotorPeakLimit, volts).ok()? {
-            Some(typed) => Limit::Typed(typed.value),
-            None if self.choices.inverter_duty() => Limit::InverterDuty(motor.rated),
-            None => Limit::GeneralPurpose,
-        };
+        let (bus, wave, limit) = self.pulses(powered, motor)?;
         let practice = Practice::default();
         let peak = peak(bus, wave, length).ok()?;
         let least = remedy(peak, limit.peak(), length, &practice).ok()?;
@@ -143,5 +129,24 @@ impl Base<'_> {
             cured: least.is_some_and(|least| least == Remedy::NoneNeeded || (reaches && fitted >= least)),
             wave,
         })
+    }
+
+    /// The bus of a way whose pulses reach the motor, how they run, and what the motor stands.
+    pub(super) fn pulses(&self, powered: &PoweredWay, motor: &MotorHere) -> Option<(ElectricPotential, Wave, Limit)> {
+        let (class, supply) = powered.fed;
+        let entered = &self.inputs.entered;
+        let typed = entered.take(Field::MotorImpedance, ohms).ok()?.map(|known| known.value);
+        let wave = Wave {
+            speed: meters_per_second(1e6 * entered.get(Field::WaveSpeed, |speed| speed)?),
+            rise: seconds(1e-6 * entered.get(Field::RiseTime, |rise| rise)?),
+            cable: entered.get(Field::CableImpedance, ohms)?,
+            motor: typed.unwrap_or_else(|| usual_motor_impedance(motor.power)),
+        };
+        let limit = match entered.take(Field::MotorPeakLimit, volts).ok()? {
+            Some(typed) => Limit::Typed(typed.value),
+            None if self.choices.inverter_duty() => Limit::InverterDuty(motor.rated),
+            None => Limit::GeneralPurpose,
+        };
+        Some((powered.family.bus_volts(class, supply).ok()??, wave, limit))
     }
 }

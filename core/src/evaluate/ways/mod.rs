@@ -6,24 +6,33 @@ mod extras;
 mod findings;
 mod lead;
 mod motor;
+mod outfit;
 mod pole;
 mod site;
 mod volts;
+mod year;
 
 pub use cost::WayCost;
 pub use equipment::{DeviceBy, Draw};
 pub use extras::{Idler, StepUp};
 pub use lead::{Stress, WayLead};
 pub use motor::MotorHere;
+pub use outfit::{Beyond, Outfit};
 pub use pole::{Pole, SetNeed, Starting, SupplyRun};
 pub use site::Site;
 pub use volts::WayVolts;
+pub use year::{LoadHours, PowerFlow};
 
 pub(super) use findings::of_job;
+pub(super) use motor::is_same;
+pub(super) use outfit::Fitted;
+pub use year::EnergyPrices;
+pub(super) use year::{Running, one_of_each, usual_share, whole};
 
 use super::{Laid, Water};
 use crate::cable::long_lead::Limit;
 use crate::cable::long_lead::usual_motor_impedance;
+use crate::cost::book::PriceBook;
 use crate::finding::{Finding, Severity};
 use crate::job::{Choices, Field, Inputs, Job, Way, WayKey};
 use crate::power::derating::{Derated, derate};
@@ -131,35 +140,58 @@ impl PoweredWay {
 }
 
 /// What the sums of all ways share.
-struct Base<'a> {
+pub(super) struct Base<'a> {
     choices: &'a Choices,
     inputs: &'a Inputs,
     water: &'a Water,
     site: Site,
     laid: Option<Laid>,
     lead: Option<Length>,
+    /// The loads of a year; nothing where they can't be told.
+    loads: Option<Vec<LoadHours>>,
 }
 
-/// All ways of a job whose lead is laid so.
-pub(super) fn ways(job: &Job, inputs: &Inputs, water: &Water, laid: Option<Laid>) -> Ways {
-    let site = Site::of(&job.choices, &inputs.entered);
-    let lead = laid.map(|laid| laid.depth + laid.surface);
+impl<'a> Base<'a> {
+    /// What the sums of the ways share; nothing where a figure of the supply or the place can't be used.
+    pub(super) fn of(
+        choices: &'a Choices,
+        inputs: &'a Inputs,
+        water: &'a Water,
+        laid: Option<Laid>,
+        loads: Option<Vec<LoadHours>>,
+    ) -> Option<Self> {
+        let site = match &inputs.book {
+            Ok(book) => Site::of(choices, &inputs.entered, book)?,
+            Err(_) => Site::of(choices, &inputs.entered, &PriceBook::invented())?,
+        };
+        let lead = laid.map(|laid| laid.depth + laid.surface);
+        Some(Self { choices, inputs, water, site, laid, lead, loads })
+    }
+
+    /// What was chosen.
+    pub(super) fn choices(&self) -> &Choices {
+        self.choices
+    }
+}
+
+/// All ways of a job.
+pub(super) fn ways(job: &Job, base: Option<&Base>) -> Ways {
     let (own, table) = match read(&job.families) {
         Ok(own) => (own, None),
         Err(error) => (Vec::new(), Some(error)),
     };
-    let Some(base) = site.map(|site| Base { choices: &job.choices, inputs, water, site, laid, lead }) else {
+    let Some(base) = base else {
         return Ways { table, ..Ways::default() };
     };
     let families = Kind::ALL.map(generic).into_iter().chain(own);
     let all: Vec<PoweredWay> = families.map(|family| base.powered(family)).collect();
     let chosen = job.way.as_ref().and_then(|key| all.iter().position(|way| way.key() == *key));
     let pick = chosen.or_else(|| cheapest(&all));
-    let waits_for = match inputs.motor_power {
+    let waits_for = match base.inputs.motor_power {
         Ok(_) if base.site.distance.is_none() => vec![Field::PoleDistance],
         _ => Vec::new(),
     };
-    Ways { site, all, pick, chosen: chosen.is_some(), table, waits_for }
+    Ways { site: Some(base.site), all, pick, chosen: chosen.is_some(), table, waits_for }
 }
 
 /// The cheapest way that serves; one that can't do what the drive was to do only where no other is.
@@ -174,13 +206,21 @@ fn cheapest(all: &[PoweredWay]) -> Option<usize> {
 
 impl Base<'_> {
     fn powered(&self, family: Family) -> PoweredWay {
+        let mut powered = self.filled(self.empty(family));
+        powered.findings = self.findings(&powered);
+        powered.fits = fits(&powered);
+        powered
+    }
+
+    /// A way of which nothing is known but its supply and what heat and altitude leave.
+    fn empty(&self, family: Family) -> PoweredWay {
         let fed = self.site.fed(family.supply.feed);
         let way = family.motor_class(fed.0).map(|class| match class {
             Class::Low => Way::V240,
             Class::High => Way::V480,
         });
         let derated = derate(family.rating, self.site.ambient, self.site.altitude).ok();
-        let empty = PoweredWay {
+        PoweredWay {
             fed,
             way,
             derated,
@@ -200,11 +240,7 @@ impl Base<'_> {
             findings: Vec::new(),
             fits: Fits::Waits,
             family,
-        };
-        let mut powered = self.filled(empty);
-        powered.findings = self.findings(&powered);
-        powered.fits = fits(&powered);
-        powered
+        }
     }
 
     /// The parts in the order of the current's need: from the motor to its frame, its lead, and back to the pole.
@@ -224,7 +260,7 @@ impl Base<'_> {
         powered.volts = self.volts(&powered, &motor);
         powered.step_up = self.step_up(&powered, &motor);
         powered.idler = self.idler(&powered, &motor);
-        powered.cost = self.cost(&powered, &motor, &draw);
+        powered.cost = self.cost(&powered, &motor);
         powered
     }
 }

@@ -5,9 +5,14 @@ use crate::cable::drop::Phases;
 use crate::job::{MotorCurrent, Way};
 use crate::power::family::{Family, Feed};
 use crate::power::fit::{assumed_service_factor_current, next_size, required_output};
-use crate::pump::motor::{MotorKind, reconnected_current};
+use crate::pump::motor::{MotorKind, assumed_efficiency_and_power_factor, reconnected_current, table_current};
 use crate::quantity::{ElectricCurrent, ElectricPotential, Power, amperes, in_horsepower, in_volts, in_watts, volts};
 use crate::standards::single_phase_motor::amperes_at_230;
+
+/// Whether two motors are of one size.
+pub(in crate::evaluate) fn is_same(one: Power, other: Power) -> bool {
+    ((one / other).value - 1.0).abs() < 1e-9
+}
 
 /// The motor as a way runs it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -48,6 +53,32 @@ impl Base<'_> {
             required: required_output(nameplate, self.service_current(way, &current, nameplate)),
             efficiency,
             power_factor: self.inputs.power_factor.as_ref().ok()?.value,
+        })
+    }
+
+    /// Another motor than the job's, by the tables and what is assumed.
+    pub(super) fn motor_of(&self, family: &Family, way: Way, power: Power) -> Option<MotorHere> {
+        let own = self.inputs.motor_power.as_ref().ok()?.value;
+        if is_same(own, power) {
+            return self.motor(family, way);
+        }
+        let kind = self.choices.motor_kind();
+        let (efficiency, power_factor) = assumed_efficiency_and_power_factor(kind, power);
+        if family.motor == Feed::SinglePhase {
+            return self.single_phase(family, power, efficiency);
+        }
+        let table = table_current(power, way.rated()).ok()?;
+        let factor = crate::evaluate::water::counted_service_factor(&self.inputs.entered, kind)?;
+        let service = assumed_service_factor_current(table, factor).ok().filter(|_| kind == MotorKind::Submersible);
+        Some(MotorHere {
+            power,
+            rated: volts(way.rated_volts()),
+            phases: Phases::Three,
+            nameplate: table,
+            sizing: table,
+            required: required_output(table, service),
+            efficiency,
+            power_factor,
         })
     }
 

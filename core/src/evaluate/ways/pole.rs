@@ -7,7 +7,7 @@ use crate::cable::ampacity::{Setting, terminal_rating};
 use crate::cable::drop::Phases;
 use crate::cable::feeder::{Feeder, fed};
 use crate::cable::lead::{Laying, Run, impedance};
-use crate::evaluate::sweep::cable_metal;
+use crate::evaluate::runs::cable_metal;
 use crate::power::family::{Feed, Kind};
 use crate::power::fit::{ShortCircuitFit, short_circuit_fit, unmarked_short_circuit_rating};
 use crate::power::generator::{Hookup, SetVerdict, judge_set, running_rating, starting_rating};

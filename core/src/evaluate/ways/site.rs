@@ -1,5 +1,6 @@
 //! The supply and the place, as the job tells them.
 
+use crate::cost::book::PriceBook;
 use crate::job::{Choices, Entered, Field};
 use crate::power::derating::cabinet_ambient;
 use crate::power::family::{Class, Feed};
@@ -45,8 +46,8 @@ pub struct Site {
     pub marked: Option<ElectricCurrent>,
     /// Distance of the nearest three-phase line, where it was entered.
     pub line: Option<Length>,
-    /// What the utility asks for extending it.
-    pub tariff: Tariff,
+    /// What the utility asks for extending it, where it is known.
+    pub tariff: Option<Tariff>,
     /// Rating of a generator set, where it was entered.
     pub set: Option<Power>,
     /// Share of that rating which the site leaves.
@@ -55,7 +56,7 @@ pub struct Site {
 
 impl Site {
     /// The site of a job; nothing where one of its figures can't be used.
-    pub(super) fn of(choices: &Choices, entered: &Entered) -> Option<Self> {
+    pub(super) fn of(choices: &Choices, entered: &Entered, book: &PriceBook) -> Option<Self> {
         let percent = |percent: f64| percent / 100.0;
         let known = |field, make| optional::<Power>(entered, field, make);
         let lead = entered.get(Field::Ambient, Celsius)?;
@@ -83,11 +84,7 @@ impl Site {
             },
             marked: optional(entered, Field::MarkedShortCircuit, kiloamperes)?,
             line: optional(entered, Field::LineDistance, feet)?,
-            tariff: Tariff {
-                fixed: entered.get(Field::LineFixed, Money)?,
-                per_length: entered.get(Field::LinePrice, |price| MoneyPerLength(price / METER_PER_FOOT))?,
-                free: entered.get(Field::LineFree, feet)?,
-            },
+            tariff: tariff(entered, book)?,
             set: known(Field::GeneratorRating, kilovolt_amperes)?,
             set_share: entered.get(Field::GeneratorSite, |share| share)?,
         })
@@ -100,6 +97,23 @@ impl Site {
             Feed::ThreePhase => (self.three_phase, self.three_phase.nominal()),
         }
     }
+}
+
+/// What a utility asks for a line: as entered, else by the book. A part that neither tells counts nothing, as in the book;
+/// nothing is told where no part is, or one can't be used.
+fn tariff(entered: &Entered, book: &PriceBook) -> Option<Option<Tariff>> {
+    let of_book = book.line_extension();
+    let fixed = optional(entered, Field::LineFixed, Money)?;
+    let per_length = optional(entered, Field::LinePrice, |price| MoneyPerLength(price / METER_PER_FOOT))?;
+    let free = optional(entered, Field::LineFree, feet)?;
+    if of_book.is_none() && fixed.is_none() && per_length.is_none() {
+        return Some(None);
+    }
+    Some(Some(Tariff {
+        fixed: fixed.or(of_book.map(|line| line.fixed)).unwrap_or(Money(0.0)),
+        per_length: per_length.or(of_book.map(|line| line.per_length)).unwrap_or(MoneyPerLength(0.0)),
+        free: free.or(of_book.map(|line| line.free)).unwrap_or(feet(0.0)),
+    }))
 }
 
 /// A figure that may be left out; nothing where its entry can't be used.

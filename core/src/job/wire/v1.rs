@@ -3,6 +3,7 @@
 //! A file is an object of groups; each group holds figures, `null` where nothing was entered, and choices.
 
 use super::WireError;
+use crate::cost::book_table::MOST_BYTES;
 use crate::job::{Field, Job, Part, Place, Sets, WayKey};
 use crate::quantity::{Entry, Unit};
 use crate::standards::enclosure::{EnclosureType, TABLE};
@@ -11,7 +12,8 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Map, Value, json};
 
-const GROUPS: [&str; 10] = ["site", "demand", "well", "line", "pump", "motor", "cable", "prices", "supply", "energy"];
+const GROUPS: [&str; 11] =
+    ["site", "demand", "well", "line", "pump", "motor", "cable", "prices", "supply", "energy", "range"];
 
 fn bad(path: &str, detail: impl Into<String>) -> WireError {
     WireError::BadField { path: path.to_owned(), detail: detail.into() }
@@ -109,6 +111,10 @@ fn slot(job: &mut Job, path: &str, value: &Value) -> Result<(), WireError> {
         "line.friction" => choices.friction = word(value, path)?,
         "pump.control" => choices.control = word(value, path)?,
         "pump.curve" => job.curve = text(of(value, path)?, path, Job::MOST_CURVE)?,
+        "energy.duty" => job.duty = text(of(value, path)?, path, Job::MOST_DUTY)?,
+        "prices.way_240" => job.pair[0] = way(value, path)?,
+        "prices.way_480" => job.pair[1] = way(value, path)?,
+        "prices.book" => job.book = text(of(value, path)?, path, MOST_BYTES)?,
         "prices.source" => job.price_source = of(value, path)?,
         _ if path.starts_with("supply.") || path.starts_with("cable.") || path == "motor.inverter_duty" => {
             return power(job, path, value);
@@ -215,6 +221,10 @@ pub(super) fn write(job: &Job) -> Value {
     put("line.friction", json!(choices.friction));
     put("pump.control", json!(choices.control));
     put("pump.curve", json!(job.curve));
+    put("energy.duty", json!(job.duty));
+    put("prices.way_240", way_key(job.pair[0].as_ref()));
+    put("prices.way_480", way_key(job.pair[1].as_ref()));
+    put("prices.book", json!(job.book));
     put("prices.source", json!(job.price_source));
     for (path, value) in power_places(job) {
         put(path, value);
@@ -227,13 +237,18 @@ pub(super) fn write(job: &Job) -> Value {
     Value::Object(file)
 }
 
+/// A way as files have it.
+fn way_key(way: Option<&WayKey>) -> Value {
+    match way {
+        None => Value::Null,
+        Some(WayKey::Generic(kind)) => json!(kind),
+        Some(WayKey::Own(name)) => json!(format!("{OWN}{name}")),
+    }
+}
+
 /// What stands of the supply and of the ways to run the motor, place by place.
 fn power_places(job: &Job) -> [(&'static str, Value); 13] {
     let choices = &job.choices;
-    let way = job.way.as_ref().map(|way| match way {
-        WayKey::Generic(kind) => json!(kind),
-        WayKey::Own(name) => json!(format!("{OWN}{name}")),
-    });
     [
         ("supply.place", json!(choices.place)),
         ("supply.shaded", json!(choices.shaded)),
@@ -245,7 +260,7 @@ fn power_places(job: &Job) -> [(&'static str, Value); 13] {
         ("supply.three_phase", json!(choices.three_phase)),
         ("supply.hookup", json!(choices.hookup)),
         ("supply.families", json!(job.families)),
-        ("supply.way", json!(way)),
+        ("supply.way", way_key(job.way.as_ref())),
         ("cable.remedy", json!(choices.remedy)),
         ("motor.inverter_duty", json!(choices.inverter_duty)),
     ]
@@ -327,6 +342,16 @@ fn choice_schemas() -> Vec<(&'static str, Value)> {
             json!({"type": "string", "maxLength": Job::MOST_CURVE,
             "description": "one point a line: flow in gpm, head in ft, efficiency in %, unless a first line names units"}),
         ),
+        (
+            "energy.duty",
+            json!({"type": "string", "maxLength": Job::MOST_DUTY,
+            "description": "hours of a year at each flow: a row a line, flow in gpm and hours, unless a first line names units"}),
+        ),
+        (
+            "prices.book",
+            json!({"type": "string", "maxLength": MOST_BYTES,
+            "description": "the price book, a table in text: a row for each price, columns by name; empty: the built-in one"}),
+        ),
         ("prices.source", json!({"type": "string"})),
     ];
     all.extend(power_schemas());
@@ -335,6 +360,11 @@ fn choice_schemas() -> Vec<(&'static str, Value)> {
         all.push((pipe_path(part, 1), json!({"type": ["string", "null"], "description": "nominal size, as 1-1/2"})));
     }
     all
+}
+
+fn way_schema() -> Value {
+    json!({"type": ["string", "null"],
+    "description": format!("a kind of equipment, or '{OWN}' and the name of a family")})
 }
 
 fn power_schemas() -> Vec<(&'static str, Value)> {
@@ -354,11 +384,9 @@ fn power_schemas() -> Vec<(&'static str, Value)> {
             json!({"type": "string", "maxLength": Job::MOST_FAMILIES,
             "description": "the user's own equipment, a table in text: a row for each frame, columns by name"}),
         ),
-        (
-            "supply.way",
-            json!({"type": ["string", "null"],
-            "description": format!("a kind of equipment, or '{OWN}' and the name of a family")}),
-        ),
+        ("supply.way", way_schema()),
+        ("prices.way_240", way_schema()),
+        ("prices.way_480", way_schema()),
         ("cable.remedy", words(&["none_needed", "output_reactor", "dv_dt_filter", "sine_filter"])),
         ("motor.inverter_duty", boolean()),
     ]

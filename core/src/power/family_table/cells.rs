@@ -1,20 +1,28 @@
 //! The table as cells, so that one can be changed while the others stay as they were written.
 
 use super::column::{Column, FIGURES, KIND, NAME};
-use super::number::plain;
-use super::rows::Rows;
 use super::{TableError, word};
 use crate::power::family::Kind;
 use crate::power::generic::generic;
-use core::ops::Range;
+use crate::table::{self, plain};
+use core::ops::{Deref, DerefMut, Range};
 
-/// The cells of a table, trimmed.
+/// The cells of a table of families.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Cells {
-    separator: char,
-    columns: Vec<String>,
-    rows: Vec<Vec<String>>,
-    lines: Vec<usize>,
+pub struct Cells(table::Cells);
+
+impl Deref for Cells {
+    type Target = table::Cells;
+
+    fn deref(&self) -> &table::Cells {
+        &self.0
+    }
+}
+
+impl DerefMut for Cells {
+    fn deref_mut(&mut self) -> &mut table::Cells {
+        &mut self.0
+    }
 }
 
 impl Cells {
@@ -29,43 +37,7 @@ impl Cells {
     /// # Source
     /// The form of the text; no formula.
     pub fn of(text: &str) -> Result<Self, TableError> {
-        let mut rows = Rows::of(text);
-        let owned = |row: &super::rows::Row| row.cells().map(str::to_owned).collect::<Vec<_>>();
-        let mut cells = Self { separator: rows.separator(), columns: Vec::new(), rows: Vec::new(), lines: Vec::new() };
-        match rows.next()? {
-            Some(first) => cells.columns = owned(&first),
-            None => cells.separator = ',',
-        }
-        while let Some(row) = rows.next()? {
-            cells.rows.push(owned(&row));
-            cells.lines.push(row.line);
-        }
-        Ok(cells)
-    }
-
-    /// The text of the cells, a line for each row.
-    ///
-    /// # Units
-    /// As the columns tell.
-    /// # Range
-    /// Any cells.
-    /// # Source
-    /// The form of the text; no formula.
-    #[must_use]
-    pub fn text(&self) -> String {
-        if self.rows.is_empty() {
-            return String::new();
-        }
-        let quoted = |cell: &String| {
-            if cell.contains([self.separator, '"', '\n', '\r']) {
-                format!("\"{}\"", cell.replace('"', "\"\""))
-            } else {
-                cell.clone()
-            }
-        };
-        let line =
-            |cells: &Vec<String>| cells.iter().map(quoted).collect::<Vec<_>>().join(&self.separator.to_string()) + "\n";
-        core::iter::once(&self.columns).chain(&self.rows).map(line).collect()
+        Ok(Self(table::Cells::of(text)?))
     }
 
     /// The rows of each family: those of one name that stand together.
@@ -79,55 +51,13 @@ impl Cells {
     #[must_use]
     pub fn families(&self) -> Vec<Range<usize>> {
         let mut found: Vec<Range<usize>> = Vec::new();
-        for row in 0..self.rows.len() {
+        for row in 0..self.count() {
             match found.last_mut() {
                 Some(last) if self.get(last.start, NAME) == self.get(row, NAME) => last.end = row + 1,
                 _ => found.push(row..row + 1),
             }
         }
         found
-    }
-
-    /// A cell; blank where there is none.
-    ///
-    /// # Units
-    /// As the column tells.
-    /// # Range
-    /// Any row, any column.
-    /// # Source
-    /// The form of the text; no formula.
-    #[must_use]
-    pub fn get(&self, row: usize, column: &str) -> &str {
-        let cell = self.place(column).and_then(|place| self.rows.get(row)?.get(place));
-        cell.map_or("", String::as_str)
-    }
-
-    /// The line of the text that a row begins on, as an error tells it.
-    ///
-    /// # Units
-    /// A count from 1; nothing for a row that is not there.
-    /// # Range
-    /// Any row.
-    /// # Source
-    /// The form of the text; no formula.
-    #[must_use]
-    pub fn line(&self, row: usize) -> Option<usize> {
-        self.lines.get(row).copied()
-    }
-
-    /// Changes a cell; a column that was not there is added. A row that is not there is left alone.
-    ///
-    /// # Units
-    /// As the columns tell; places of rows from 0.
-    /// # Range
-    /// Any row.
-    /// # Source
-    /// The form of the text; no formula.
-    pub fn set(&mut self, row: usize, column: &'static str, value: &str) {
-        let place = self.column(column);
-        if let Some(cell) = self.rows.get_mut(row).and_then(|cells| cells.get_mut(place)) {
-            value.replace(super::is_control, " ").trim().clone_into(cell);
-        }
     }
 
     /// Adds a family with the generic figures of a kind.
@@ -139,13 +69,8 @@ impl Cells {
     /// # Source
     /// The form of the text; no formula.
     pub fn add(&mut self, kind: Kind, name: &str) {
-        let row = self.rows.len();
-        for column in [NAME, KIND] {
-            self.column(column);
-        }
-        self.rows.push(vec![String::new(); self.columns.len()]);
-        self.set(row, NAME, name);
-        self.set(row, KIND, word(kind));
+        let end = self.count();
+        self.insert(end, &[(NAME, name), (KIND, word(kind))]);
     }
 
     /// Adds a frame to the family of a row, behind that row.
@@ -157,27 +82,9 @@ impl Cells {
     /// # Source
     /// The form of the text; no formula.
     pub fn add_frame(&mut self, row: usize) {
-        let head = [NAME, KIND].map(|column| (column, self.get(row, column).to_owned()));
-        if row < self.rows.len() {
-            self.rows.insert(row + 1, vec![String::new(); self.columns.len()]);
-            for (column, value) in head {
-                self.set(row + 1, column, &value);
-            }
-        }
-    }
-
-    /// Takes rows out.
-    ///
-    /// # Units
-    /// As the columns tell; places of rows from 0.
-    /// # Range
-    /// Any row.
-    /// # Source
-    /// The form of the text; no formula.
-    pub fn remove(&mut self, rows: Range<usize>) {
-        let rows = rows.start.min(self.rows.len())..rows.end.min(self.rows.len());
-        if rows.start < rows.end {
-            self.rows.drain(rows);
+        if row < self.count() {
+            let [name, kind] = [NAME, KIND].map(|column| self.get(row, column).to_owned());
+            self.insert(row + 1, &[(NAME, &name), (KIND, &kind)]);
         }
     }
 
@@ -193,20 +100,6 @@ impl Cells {
     pub fn kind(&self, row: usize) -> Option<Kind> {
         let given = self.get(row, KIND);
         Kind::ALL.into_iter().find(|kind| word(*kind).eq_ignore_ascii_case(given))
-    }
-
-    fn place(&self, column: &str) -> Option<usize> {
-        self.columns.iter().position(|name| name.eq_ignore_ascii_case(column))
-    }
-
-    fn column(&mut self, column: &str) -> usize {
-        self.place(column).unwrap_or_else(|| {
-            self.columns.push(column.to_owned());
-            for row in &mut self.rows {
-                row.push(String::new());
-            }
-            self.columns.len() - 1
-        })
     }
 }
 

@@ -162,8 +162,20 @@ pub(super) static FIGURES: [Figure; 20] = [
         |f| Some(in_meters(f.rating.highest)),
         |f, v| put(&mut f.rating.highest, meters(v)),
     ),
-    figure("price_usd", &["price"], 0, |f| Some(f.price.fixed.0), |f, v| put(&mut f.price.fixed.0, v)),
-    figure("price_per_hp_usd", &["price_per_hp"], 0, |f| Some(f.price.per_hp.0), |f, v| put(&mut f.price.per_hp.0, v)),
+    figure(
+        "price_usd",
+        &["price"],
+        0,
+        |f| Some(f.price?.fixed.0),
+        |f, v| put(&mut f.price.get_or_insert_default().fixed.0, v),
+    ),
+    figure(
+        "price_per_hp_usd",
+        &["price_per_hp"],
+        0,
+        |f| Some(f.price?.per_hp.0),
+        |f, v| put(&mut f.price.get_or_insert_default().per_hp.0, v),
+    ),
     figure(
         "short_circuit_ka",
         &["short_circuit"],

@@ -1,8 +1,6 @@
 //! The user's own families of equipment as a table of text, as a spreadsheet writes it: a row for each frame.
 //!
-//! The first row names the columns, in any order and in small or large letters. Cells are parted by tabs where that row
-//! holds one, else by semicolons where it holds one, else by commas. Only `name` and `kind` are needed; a blank cell
-//! and an absent column keep the figure of [`generic`], and a row of blank cells is passed over.
+//! Only the columns `name` and `kind` are needed; a blank cell and an absent column keep the figure of [`generic`].
 //!
 //! | columns | what they hold |
 //! | --- | --- |
@@ -26,23 +24,17 @@
 //! may repeat them, not change them. Rows are checked one after another; what several figures must be to one another,
 //! once the family's last row is read.
 //!
-//! Numbers are plain or with an exponent. Where commas do not part the cells, a comma is a decimal comma, but one that
-//! may part thousands, as in `1,200`, is refused. A quote stands around a whole cell or, within one, twice.
-//!
-//! A spreadsheet takes a cell that begins with `=`, `+`, `-` or `@`, plain or full-width, for a formula. A name that
-//! begins so is written with an apostrophe ahead of it, as is one that begins so behind apostrophes; one apostrophe
-//! ahead of either is taken off when it is read. So every name is read back as it was, and none is a formula. Spaces
-//! around a name do not belong to it. Characters that break or turn a line, and other control characters, are refused in
-//! a name; [`write()`] puts a space in their place.
+//! Cells, numbers and names, which are no formula to a spreadsheet, are those of [`crate::table`]. Spaces around a name do
+//! not belong to it. Characters that break or turn a line, and other control characters, are refused in a name;
+//! [`write()`] puts a space in their place.
 
 use super::family::{Family, Kind};
 use super::generic::generic;
+use crate::table::faults;
 
 mod cells;
 mod column;
-mod number;
 mod read;
-mod rows;
 #[cfg(test)]
 mod tests;
 mod write;
@@ -58,8 +50,6 @@ pub const MOST_FRAMES: usize = 200;
 pub const MOST_FAMILIES: usize = 40;
 /// Most characters of a name.
 pub const MOST_NAME: usize = 60;
-/// Most characters of a cell that an error repeats.
-const MOST_REPEATED: usize = 40;
 
 /// Why a table gives no families, and where.
 #[derive(Debug, Clone, PartialEq)]
@@ -124,11 +114,7 @@ pub enum TableFault {
     Unreadable,
 }
 
-impl TableFault {
-    fn at(self, row: usize, column: Option<&'static str>) -> TableError {
-        TableError { row, column, what: self }
-    }
-}
+faults!(TableError, TableFault);
 
 /// A family of the user's own to begin with: the generic one of a kind, under a name.
 ///
@@ -161,19 +147,4 @@ fn word(kind: Kind) -> &'static str {
         Kind::ThreePhaseGenerator => "three_phase_generator",
         Kind::SinglePhaseMotor => "single_phase_motor",
     }
-}
-
-/// A character that may not stand in a name: it is not seen, and breaks the line or turns its direction.
-fn is_control(c: char) -> bool {
-    c.is_control()
-        || matches!(c, '\u{2028}' | '\u{2029}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}')
-}
-
-/// Whether a cell, behind any apostrophes, begins as a formula does.
-fn like_a_formula(cell: &str) -> bool {
-    cell.trim_start_matches('\'').starts_with(['=', '+', '-', '@', '＝', '＋', '－', '＠'])
-}
-
-fn repeated(cell: &str) -> String {
-    cell.chars().take(MOST_REPEATED).collect()
 }

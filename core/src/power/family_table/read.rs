@@ -1,16 +1,13 @@
 //! A table read to families.
 
 use super::column::{AMPERES, Column, ENCLOSURE, Figure, HP, KIND, NAME};
-use super::number::{number, shifted};
-use super::rows::{Row, Rows};
-use super::{
-    MOST_FAMILIES, MOST_FRAMES, MOST_NAME, TableError, TableFault, is_control, like_a_formula, repeated, word,
-};
+use super::{MOST_FAMILIES, MOST_FRAMES, MOST_NAME, TableError, TableFault, word};
 use crate::error::OutsideRange;
 use crate::power::family::{Family, Kind, Step};
 use crate::power::generic::generic;
 use crate::quantity::meters;
 use crate::standards::enclosure::EnclosureType;
+use crate::table::{self, Row, Rows, is_control, repeated, shifted, text_of};
 
 /// Frames of one family that are no further apart are the same, as [`Family::checked`] has it.
 const APART: f64 = 1e-9;
@@ -38,7 +35,7 @@ const APART: f64 = 1e-9;
 pub fn read(text: &str) -> Result<Vec<Family>, TableError> {
     let mut rows = Rows::of(text);
     let Some(first) = rows.next()? else { return Ok(Vec::new()) };
-    let columns = columns(&first)?;
+    let columns = table::columns(&first, Column::named, Column::name, &[NAME, KIND])?;
     let mut families: Vec<Family> = Vec::new();
     let mut open: Option<Group> = None;
     let mut count = 0;
@@ -71,29 +68,6 @@ pub fn read(text: &str) -> Result<Vec<Family>, TableError> {
     Ok(families)
 }
 
-/// The columns that the first row names.
-fn columns(row: &Row) -> Result<Vec<Column>, TableError> {
-    let fault = |fault: TableFault, column| Err(fault.at(row.line, column));
-    if !row.cells().any(|cell| Column::named(cell).is_some()) {
-        return fault(TableFault::NoHeader, None);
-    }
-    let mut columns: Vec<Column> = Vec::new();
-    let there = |columns: &[Column], name: &str| columns.iter().any(|column| column.name() == name);
-    for cell in row.cells() {
-        let Some(column) = Column::named(cell) else {
-            return fault(TableFault::UnknownColumn(repeated(cell)), None);
-        };
-        if there(&columns, column.name()) {
-            return fault(TableFault::ColumnTwice, Some(column.name()));
-        }
-        columns.push(column);
-    }
-    match [NAME, KIND].into_iter().find(|name| !there(&columns, name)) {
-        Some(missing) => fault(TableFault::MissingColumn, Some(missing)),
-        None => Ok(columns),
-    }
-}
-
 /// The cell of a column; blank where there is none.
 fn cell<'a>(row: &'a Row, columns: &[Column], name: &str) -> &'a str {
     let mut cells = columns.iter().zip(row.cells());
@@ -101,8 +75,7 @@ fn cell<'a>(row: &'a Row, columns: &[Column], name: &str) -> &'a str {
 }
 
 fn name(row: &Row, columns: &[Column]) -> Result<String, TableError> {
-    let cell = cell(row, columns, NAME);
-    let name = if like_a_formula(cell) { cell.strip_prefix('\'').unwrap_or(cell) } else { cell };
+    let name = text_of(cell(row, columns, NAME));
     let fault = if name.is_empty() {
         TableFault::NoName
     } else if name.chars().count() > MOST_NAME {
@@ -145,6 +118,7 @@ impl Group {
 
     /// Takes the figures of a row.
     fn add(&mut self, row: &Row, columns: &[Column], decimal_comma: bool) -> Result<(), TableError> {
+        let number = |cell: &str, places| Ok::<f64, TableFault>(table::number(cell, decimal_comma, places)?);
         let mut hp = None;
         let mut step = Step::sized(0.0);
         for (column, cell) in columns.iter().zip(row.cells()).filter(|(_, cell)| !cell.is_empty()) {
@@ -152,19 +126,19 @@ impl Group {
             match column {
                 Column::Name | Column::Kind => {}
                 Column::Hp => {
-                    let value = number(cell, decimal_comma, 0).map_err(at)?;
+                    let value = number(cell, 0).map_err(at)?;
                     self.check_frame(Step::sized(value)).map_err(at)?;
                     hp = Some(value);
                 }
                 Column::Amperes(amperes) => {
-                    let value = Some(number(cell, decimal_comma, 0).map_err(at)?);
+                    let value = Some(number(cell, 0).map_err(at)?);
                     let mut alone = Step::sized(1.0);
                     *(amperes.slot)(&mut alone) = value;
                     self.check_frame(alone).map_err(at)?;
                     *(amperes.slot)(&mut step) = value;
                 }
                 Column::Figure(figure) => {
-                    let value = number(cell, decimal_comma, figure.places).map_err(at)?;
+                    let value = number(cell, figure.places).map_err(at)?;
                     self.set(figure, value, row.line).map_err(at)?;
                 }
                 Column::Enclosure => self.enclose(cell, row.line).map_err(at)?,

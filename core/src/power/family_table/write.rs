@@ -1,10 +1,10 @@
 //! Families written as a table.
 
 use super::column::{AMPERES, ENCLOSURE, FIGURES, Figure, HP, KIND, NAME};
-use super::number::plain;
-use super::{is_control, like_a_formula, word};
+use super::word;
 use crate::power::family::{Family, Step};
 use crate::power::generic::generic;
+use crate::table::{cell_of, plain};
 
 /// Families as a table that [`read`](super::read()) takes, each under its name; nothing for no family.
 ///
@@ -43,7 +43,7 @@ pub fn write(families: &[Family]) -> String {
     let mut text = names.collect::<Vec<_>>().join(",") + "\n";
     for (family, usual) in &pairs {
         for (place, step) in steps(family, usual).into_iter().enumerate() {
-            let mut cells = vec![name(&family.name), word(family.kind).to_owned()];
+            let mut cells = vec![cell_of(&family.name, ','), word(family.kind).to_owned()];
             cells.extend(frame(step));
             let first = place == 0;
             cells.extend(figures.iter().map(|figure| {
@@ -77,12 +77,4 @@ fn frame(step: Option<Step>) -> [String; 5] {
         figures[place + 1] = step.as_mut().and_then(|step| *(amperes.slot)(step));
     }
     figures.map(|figure| figure.map_or_else(String::new, |value| plain(value, 0)))
-}
-
-/// A name that is no formula to a spreadsheet, in quotes where it needs them.
-fn name(name: &str) -> String {
-    let name = name.replace(is_control, " ");
-    let name = name.trim();
-    let harmless = if like_a_formula(name) { format!("'{name}") } else { name.to_owned() };
-    if harmless.contains([',', '"']) { format!("\"{}\"", harmless.replace('"', "\"\"")) } else { harmless }
 }

@@ -1,11 +1,24 @@
-//! Numbers of cells. A column may hold another unit than the family: percent for a share, kiloamperes for amperes. The
-//! decimal point is moved in the text, so that a figure is rounded once and is read back bit for bit as it was written.
+//! Numbers of cells. A column may hold another unit than what is read from it: percent for a share, kiloamperes for
+//! amperes. The decimal point is moved in the text, so that a figure is rounded once and is read back bit for bit as it
+//! was written.
 
-use super::{TableFault, repeated};
+use super::repeated;
+
+/// Why a cell is no number that can be taken. Cells are repeated up to 40 characters.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum NumberFault {
+    /// It is none: this.
+    NotANumber(String),
+    /// Its comma may part thousands or decimals: this.
+    Ambiguous(String),
+}
 
 /// The number of a cell, its decimal point moved to the right by `places`.
-pub(super) fn number(cell: &str, decimal_comma: bool, places: i32) -> Result<f64, TableFault> {
-    let fault = || TableFault::NotANumber(repeated(cell));
+///
+/// # Errors
+/// [`NumberFault`] repeats the cell.
+pub fn number(cell: &str, decimal_comma: bool, places: i32) -> Result<f64, NumberFault> {
+    let fault = || NumberFault::NotANumber(repeated(cell));
     // What a float may be written as beside this, such as words, is no figure of a data sheet.
     if !cell.chars().all(|c| c.is_ascii_digit() || matches!(c, '+' | '-' | '.' | ',' | 'e' | 'E')) {
         return Err(fault());
@@ -13,7 +26,7 @@ pub(super) fn number(cell: &str, decimal_comma: bool, places: i32) -> Result<f64
     match cell.split_once(',') {
         None => moved(cell, places).ok_or_else(fault),
         Some((_, part)) if !decimal_comma || part.contains(',') || cell.contains('.') => Err(fault()),
-        Some((whole, part)) if may_part_thousands(whole, part) => Err(TableFault::Ambiguous(repeated(cell))),
+        Some((whole, part)) if may_part_thousands(whole, part) => Err(NumberFault::Ambiguous(repeated(cell))),
         Some((whole, part)) => moved(&format!("{whole}.{part}"), places).ok_or_else(fault),
     }
 }
@@ -32,13 +45,15 @@ fn moved(text: &str, places: i32) -> Option<f64> {
     value.is_finite().then_some(value)
 }
 
-/// The same for a number; one that is not finite stays as it is.
-pub(super) fn shifted(value: f64, places: i32) -> f64 {
+/// A number with its decimal point moved to the right by `places`; one that is not finite stays as it is.
+#[must_use]
+pub fn shifted(value: f64, places: i32) -> f64 {
     moved(&format!("{value:e}"), places).unwrap_or(value)
 }
 
 /// The shortest plain text that is read back as the number, the decimal point moved to the right by `places`.
-pub(super) fn plain(value: f64, places: i32) -> String {
+#[must_use]
+pub fn plain(value: f64, places: i32) -> String {
     let text = format!("{value:e}");
     let Some((digits, exponent)) = text.split_once('e') else { return text };
     let (sign, digits) = digits.strip_prefix('-').map_or(("", digits), |digits| ("-", digits));
@@ -109,7 +124,7 @@ mod tests {
         for cell in
             ["", ".", "e5", "1e", "1e5e5", "--1", "1-1", "1e999", "1e2147483647", "1e99999999999", "1.2.3", "1_0"]
         {
-            assert_eq!(number(cell, true, 3), Err(TableFault::NotANumber(cell.to_owned())), "{cell}");
+            assert_eq!(number(cell, true, 3), Err(NumberFault::NotANumber(cell.to_owned())), "{cell}");
         }
     }
 
@@ -119,13 +134,13 @@ mod tests {
             [("95,5", 95.5), ("0,125", 0.125), (",125", 0.125), ("1200,125", 1200.125), ("-1,5e1", -15.0)]
         {
             assert_eq!(number(cell, true, 0), Ok(value), "{cell}");
-            assert_eq!(number(cell, false, 0), Err(TableFault::NotANumber(cell.to_owned())));
+            assert_eq!(number(cell, false, 0), Err(NumberFault::NotANumber(cell.to_owned())));
         }
         for cell in ["1,200", "12,000", "-999,999"] {
-            assert_eq!(number(cell, true, 0), Err(TableFault::Ambiguous(cell.to_owned())));
+            assert_eq!(number(cell, true, 0), Err(NumberFault::Ambiguous(cell.to_owned())));
         }
         for cell in ["1,200,000", "1.200,5", "1,200.5", ",", "1,5,"] {
-            assert_eq!(number(cell, true, 0), Err(TableFault::NotANumber(cell.to_owned())));
+            assert_eq!(number(cell, true, 0), Err(NumberFault::NotANumber(cell.to_owned())));
         }
     }
 }

@@ -1,10 +1,17 @@
 //! The rows of the text, each with the line that it begins on.
 
-use super::{TableError, TableFault};
 use csv::{Reader, ReaderBuilder, StringRecord};
 
+/// A row that can't be taken apart: it has more or fewer cells than the first, or a quote that is not closed or stands
+/// within a cell.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Unreadable {
+    /// The line of the text that it begins on, from 1.
+    pub line: usize,
+}
+
 /// A row that is not blank.
-pub(super) struct Row {
+pub struct Row {
     /// The line of the text that it begins on, from 1.
     pub line: usize,
     cells: StringRecord,
@@ -12,13 +19,13 @@ pub(super) struct Row {
 
 impl Row {
     /// The cells, trimmed.
-    pub(super) fn cells(&self) -> impl Iterator<Item = &str> {
+    pub fn cells(&self) -> impl Iterator<Item = &str> {
         self.cells.iter().map(str::trim)
     }
 }
 
 /// The rows that are still to come.
-pub(super) struct Rows<'a> {
+pub struct Rows<'a> {
     text: &'a str,
     separator: u8,
     reader: Reader<&'a [u8]>,
@@ -29,7 +36,9 @@ pub(super) struct Rows<'a> {
 }
 
 impl<'a> Rows<'a> {
-    pub(super) fn of(text: &'a str) -> Self {
+    /// The rows of a text, whatever its separator.
+    #[must_use]
+    pub fn of(text: &'a str) -> Self {
         let text = text.trim_start_matches('\u{feff}');
         let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or("");
         let separator = [b'\t', b';'].into_iter().find(|mark| first.as_bytes().contains(mark)).unwrap_or(b',');
@@ -39,17 +48,23 @@ impl<'a> Rows<'a> {
     }
 
     /// The mark between cells.
-    pub(super) fn separator(&self) -> char {
+    #[must_use]
+    pub fn separator(&self) -> char {
         char::from(self.separator)
     }
 
     /// Whether a comma is free to stand in numbers.
-    pub(super) fn decimal_comma(&self) -> bool {
+    #[must_use]
+    pub fn decimal_comma(&self) -> bool {
         self.separator != b','
     }
 
     /// The next row that is not blank.
-    pub(super) fn next(&mut self) -> Result<Option<Row>, TableError> {
+    ///
+    /// # Errors
+    /// [`Unreadable`] names the line of a row that can't be taken apart.
+    #[allow(clippy::should_implement_trait)] // it may fail
+    pub fn next(&mut self) -> Result<Option<Row>, Unreadable> {
         loop {
             let from = self.at();
             let mut cells = StringRecord::new();
@@ -58,18 +73,17 @@ impl<'a> Rows<'a> {
             // The reader passes over empty lines ahead of a row.
             let own = raw.trim_start_matches(['\r', '\n']);
             let line = self.line(from + raw.len() - own.len());
-            let unreadable = || TableFault::Unreadable.at(line, None);
-            if !more.map_err(|_| unreadable())? {
+            if !more.map_err(|_| Unreadable { line })? {
                 return Ok(None);
             }
             if !quotes_are_whole(own, self.separator) {
-                return Err(unreadable());
+                return Err(Unreadable { line });
             }
             if cells.iter().all(|cell| cell.trim().is_empty()) {
                 continue;
             }
             if *self.width.get_or_insert(cells.len()) != cells.len() {
-                return Err(unreadable());
+                return Err(Unreadable { line });
             }
             return Ok(Some(Row { line, cells }));
         }
