@@ -33,6 +33,7 @@ fn Page() -> impl IntoView {
     let app = state::App::load();
     provide_context(app);
     routes::follow(app.route);
+    platform::storage::follow_books(move || app.reload_books());
     let speech = Memo::new(move |_| app.speech());
     let screen = Memo::new(move |_| match app.route.get() {
         Route::Jobs => Screen::Jobs,

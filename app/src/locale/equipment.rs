@@ -1,5 +1,6 @@
 //! Why a table of equipment can't be used, in a sentence.
 
+use super::currency::named;
 use super::water::plain_figure;
 use super::words;
 use wellwright_core::power::family_table::{COLUMNS, TableError, TableFault};
@@ -14,7 +15,7 @@ const UNITS: [&str; 26] = [
 #[must_use]
 pub fn column_name(column: &str) -> (&'static str, &'static str) {
     let place = COLUMNS.iter().position(|name| *name == column);
-    place.map_or(("", ""), |place| (words().equipment.columns[place], UNITS[place]))
+    place.map_or(("", ""), |place| (words().equipment.columns[place], named(UNITS[place])))
 }
 
 /// Why a table can't be used, and where.

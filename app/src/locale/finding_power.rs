@@ -109,6 +109,12 @@ fn of_job(finding: &Finding, system: UnitSystem) -> Option<String> {
         Finding::UnbalanceDerates { shaft: taken, left, .. } => {
             (words.unbalance)(&shaft(*taken, system).text(), &shaft(*left, system).text())
         }
+        Finding::AssumptionDecides { field } => (words.decides)((crate::locale::words().fields.label)(*field)),
+        Finding::DutyUnreadable => words.duty_unreadable.to_owned(),
+        Finding::DutyNotMet { flow } => (words.duty_not_met)(&super::water::flow(*flow, system).text()),
+        Finding::TariffContradicts => words.tariff.to_owned(),
+        Finding::BookUnreadable => words.book_unreadable.to_owned(),
+        Finding::PriceMissing { way } => (words.price_missing)(*way),
         Finding::NoWayServes => words.no_way.to_owned(),
         Finding::WayGone => words.way_gone.to_owned(),
         Finding::EquipmentUnreadable => words.unreadable.to_owned(),

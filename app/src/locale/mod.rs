@@ -4,6 +4,8 @@
 //! are written and read here and nowhere else.
 
 mod arithmetic;
+mod book;
+mod currency;
 mod curve;
 mod equipment;
 mod finding;
@@ -18,6 +20,10 @@ mod source;
 mod water;
 mod words;
 
+pub use book::{
+    book_error_text, book_fault_text, build_name, cell_shown, cell_typed, day, equipment_name, remedy_name, unit_word,
+};
+pub use currency::{count_in, counting_in, currency_of};
 pub use curve::{curve_problem_text, curve_read_text};
 pub use equipment::{column_name, fault_text, table_error_text};
 pub use finding::finding_text;

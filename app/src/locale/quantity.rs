@@ -1,5 +1,6 @@
 //! Quantities with their units, as people write them.
 
+use super::currency::{named, per, sign};
 use super::language::decimals;
 use super::number::{NO_BREAK, figure, figure_of, grouped, plain};
 use super::words;
@@ -15,7 +16,7 @@ use wellwright_core::standards::conductor::Size;
 pub struct Shown {
     /// The figure.
     pub figure: String,
-    /// The unit, empty for a plain number and for money, whose sign stands in the figure.
+    /// The unit, empty for a plain number and for money, whose sign or code stands in the figure.
     pub unit: &'static str,
     /// The number, to sort and to copy by.
     pub value: f64,
@@ -28,8 +29,10 @@ impl Shown {
     pub fn text(&self) -> String {
         match self.unit {
             "" => self.figure.clone(),
-            unit if unit.starts_with('$') => format!("${}{}", cents(&self.figure), &unit[1..]),
-            unit => format!("{}{NO_BREAK}{unit}", self.figure),
+            unit => match per(unit) {
+                Some(per) => format!("{}{}{per}", sign(), cents(&self.figure)),
+                None => format!("{}{NO_BREAK}{unit}", self.figure),
+            },
         }
     }
 
@@ -42,13 +45,17 @@ impl Shown {
     /// The unit, money's included.
     #[must_use]
     pub fn measure(&self) -> &'static str {
-        if self.figure.contains('$') { unit_name(Unit::Dollar) } else { self.unit }
+        if self.figure.contains(&sign()) { unit_name(Unit::Dollar) } else { self.unit }
     }
 }
 
-/// The unit's name beside a figure.
+/// The unit's name beside a figure; money's in the currency in force.
 #[must_use]
 pub fn unit_name(unit: Unit) -> &'static str {
+    named(of_unit(unit))
+}
+
+fn of_unit(unit: Unit) -> &'static str {
     match unit {
         Unit::Horsepower => "hp",
         Unit::Kilowatt => "kW",
@@ -121,6 +128,11 @@ fn of_power(unit: Unit) -> &'static str {
         Unit::MeterPerMicrosecond => "m/µs",
         Unit::DollarPerKilowattHour => "$/kWh",
         Unit::Year => words().fields.years,
+        Unit::DollarPerKilowatt => "$/kW",
+        Unit::DollarPerMonth => words().fields.per_month,
+        Unit::Month => words().fields.months,
+        Unit::PoundPerKilowattHour => "lb/kWh",
+        Unit::KilogramPerKilowattHour => "kg/kWh",
         _ => "",
     }
 }
@@ -216,12 +228,13 @@ pub fn percent(share: f64, decimals: usize) -> Shown {
     shown(100.0 * share, decimals, "%")
 }
 
-/// Money with this many decimals: `−$1,234`.
+/// Money with this many decimals: `−$1,234`, or `−MXN 1,234` where that is the currency in force.
 #[must_use]
 pub fn money(amount: Money, decimals: usize) -> String {
     let text = grouped(amount.0.abs(), decimals);
     let nothing = text.bytes().all(|byte| matches!(byte, b'0' | b'.' | b','));
-    if amount.0 < 0.0 && !nothing { format!("\u{2212}${text}") } else { format!("${text}") }
+    let minus = if amount.0 < 0.0 && !nothing { "\u{2212}" } else { "" };
+    format!("{minus}{}{text}", sign())
 }
 
 /// Money with one decimal gets its second.

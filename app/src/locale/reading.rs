@@ -1,6 +1,7 @@
 //! Numbers as people type them: with thousands marked off, a decimal comma, fractions, small sums, a unit behind.
 
 use super::arithmetic::sum;
+use super::currency::{in_currency, without_sign};
 use super::language::{Decimals, decimals};
 use super::quantity::unit_name;
 use wellwright_core::quantity::{Kind, Unit};
@@ -75,7 +76,7 @@ fn typeset(text: &str) -> String {
 /// Parts a number from the unit behind it, or before it where it is money.
 fn split_unit(text: &str, kind: Kind) -> Result<(&str, Option<Unit>), NotRead> {
     let money = matches!(kind, Kind::Money | Kind::MoneyPerLength | Kind::MoneyPerMass);
-    let dollars = if money { text.strip_prefix('$').map(str::trim_start) } else { None };
+    let dollars = if money { without_sign(text) } else { None };
     let text = dollars.unwrap_or(text);
     let starts = |letter: char| letter.is_alphabetic() || matches!(letter, '%' | '°' | '$');
     // The letter of an exponent stands between digits and belongs to the number.
@@ -97,7 +98,7 @@ fn split_unit(text: &str, kind: Kind) -> Result<(&str, Option<Unit>), NotRead> {
         _ => (number, name.to_owned()),
     };
     let mut units = Unit::ALL.into_iter().filter(|unit| unit.kind() == kind);
-    match units.find(|unit| same_unit(unit_name(*unit), &whole)) {
+    match units.find(|unit| same_unit(unit_name(*unit), &in_currency(&whole))) {
         Some(unit) => Ok((number, Some(unit))),
         None if name.chars().all(|c| c.is_alphanumeric() || matches!(c, '%' | '°' | '$' | '/')) => {
             Err(NotRead::Unit(name.chars().take(12).collect()))

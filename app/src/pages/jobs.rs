@@ -4,7 +4,7 @@ use crate::locale::{self, file_text, finding_text, words};
 use crate::parts::empty::Empty;
 use crate::parts::file_drop::FileDrop;
 use crate::parts::menu::Menu;
-use crate::parts::notice::{SetAsideNotice, StorageNotice};
+use crate::parts::notice::{BooksAsideNotice, SetAsideNotice, StorageNotice};
 use crate::parts::screen_settings::{SettingsMenu, Units};
 use crate::parts::verdict::{Level, Verdict};
 use crate::pictures::WellMark;
@@ -48,6 +48,7 @@ pub fn Jobs() -> impl IntoView {
         <main class="page">
             <StorageNotice />
             <SetAsideNotice />
+            <BooksAsideNotice />
             <div class="head">
                 <h1 id=TITLE class="chapter" tabindex="-1">{words.frame.jobs}</h1>
                 <div class="row">
@@ -125,7 +126,7 @@ fn Row(
     let note =
         move || sheet.with(|sheet| if sheet.job.demo { words.list.demo.to_owned() } else { sheet.job.note.clone() });
     let facts = move || sheet.with(|sheet| facts(&sheet.job, app.settings.get().units));
-    let line = move || answer.with(line);
+    let line = move || answer.with(|answer| locale::counting_in(locale::currency_of(answer), || line(answer)));
     let worst = move || {
         let finding =
             answer.with(|answer| answer.findings.first().copied().filter(|found| found.severity() > Severity::Note))?;

@@ -201,6 +201,12 @@ pub fn origin(field: Field, answer: &Evaluation) -> &'static str {
     match answer.inputs.origin(field) {
         Origin::WorkedOut => fields.worked_out,
         Origin::Table => fields.from_table,
+        Origin::Assumed if of_book(field) => fields.from_book,
         _ => fields.assumed,
     }
+}
+
+/// Whether the price book tells what stands in an empty field.
+fn of_book(field: Field) -> bool {
+    matches!(field, Field::CableFixed | Field::CableMetal | Field::LineFixed | Field::LinePrice | Field::LineFree)
 }

@@ -48,6 +48,24 @@ pub struct Grid {
     pub rows: Vec<Vec<Cell>>,
 }
 
+impl Grid {
+    /// The grid without those of these columns whose cells are all the same.
+    #[must_use]
+    pub fn without_the_same(mut self, columns: &[&'static str]) -> Self {
+        for place in
+            (0..self.columns.len()).rev().filter(|place| columns.contains(&self.columns[*place])).collect::<Vec<_>>()
+        {
+            let mut cells = self.rows.iter().map(|row| row.get(place));
+            let first = cells.next();
+            if cells.all(|cell| Some(cell) == first) {
+                self.columns.remove(place);
+                self.rows.iter_mut().for_each(|row| drop(row.remove(place)));
+            }
+        }
+        self
+    }
+}
+
 /// By which column rows are sorted, and whether downward.
 type Order = Option<(usize, bool)>;
 

@@ -20,10 +20,9 @@ pub fn Toasts() -> impl IntoView {
         set_timeout_with_handle(move || app.toast.set(None), STAYS).ok()
     });
     let show = move |toast: Toast| {
-        let bring_back = toast.bring_back.clone();
-        let undo = bring_back.map(|(place, kept)| {
+        let undo = toast.bring_back.map(|back| {
             let undo = move |_| {
-                app.insert(place, kept.clone());
+                app.bring_back(back.clone());
                 app.toast.set(None);
             };
             view! { <button class="btn" on:click=undo>{words().frame.undo}</button> }

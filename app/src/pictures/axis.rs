@@ -65,9 +65,9 @@ impl MoneyAxis {
 fn range(sweep: &Sweep, basis: Basis, end: Length) -> (f64, f64) {
     let mut costs: Vec<f64> = Vec::new();
     for way in &sweep.ways {
-        for run in way.runs.iter().filter(|run| run.from <= end) {
-            costs.push(way.cost_on(run, run.from.max(feet(0.0)), basis).0);
-            costs.push(way.cost_on(run, run.to.min(end), basis).0);
+        for piece in way.pieces.iter().filter(|piece| piece.from <= end) {
+            costs.push(way.cost_on(piece, piece.from.max(feet(0.0)), basis).0);
+            costs.push(way.cost_on(piece, piece.to.min(end), basis).0);
         }
     }
     let least = costs.iter().copied().fold(f64::INFINITY, f64::min);

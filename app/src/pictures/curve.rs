@@ -3,9 +3,12 @@
 use super::axis::MoneyAxis;
 use super::mark::Point;
 use super::scale::Scale;
-use wellwright_core::evaluate::{Basis, DepthRun, Sweep, WaySweep};
+use wellwright_core::evaluate::{Basis, DepthRun, Piece, Sweep, WaySweep};
 use wellwright_core::job::Way;
 use wellwright_core::quantity::{Length, UnitSystem};
+
+/// A step of no more than this, in pixels, is none.
+const LEVEL: f64 = 0.05;
 
 /// Everything that turns a depth and a cost into a place.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -64,16 +67,17 @@ impl WayLine {
     #[must_use]
     pub fn of(sweep: &WaySweep, grid: &Grid) -> Self {
         let end = grid.scale.end;
-        let place = |run: &DepthRun, depth: Length| {
-            Point::new(grid.axis.x(sweep.cost_on(run, depth, grid.basis)), grid.scale.y(depth))
+        let place = |piece: &Piece, depth: Length| {
+            Point::new(grid.axis.x(sweep.cost_on(piece, depth, grid.basis)), grid.scale.y(depth))
         };
         let mut runs: Vec<RunLine> = Vec::new();
-        for run in sweep.runs.iter().filter(|run| run.from < end) {
-            let to = place(run, run.to.min(end));
-            match runs.last_mut().filter(|last| alike(&last.run, run)) {
-                // A larger motor on the same cable makes no step.
-                Some(last) => (last.run.to, last.to) = (run.to, to),
-                None => runs.push(RunLine { run: *run, from: place(run, run.from), to }),
+        for piece in sweep.pieces.iter().filter(|piece| piece.from < end) {
+            let (from, to) = (place(piece, piece.from), place(piece, piece.to.min(end)));
+            // A larger motor on the same cable makes no step of the cable's price; a filter does not either.
+            let smooth = |last: &RunLine| alike(&last.run, &piece.run) && (last.to.x - from.x).abs() < LEVEL;
+            match runs.last_mut().filter(|last| smooth(last)) {
+                Some(last) => (last.run.to, last.to) = (piece.to, to),
+                None => runs.push(RunLine { run: DepthRun { from: piece.from, to: piece.to, ..piece.run }, from, to }),
             }
         }
         let ends_at = Some(sweep.reach()).filter(|reach| *reach < end && !runs.is_empty());

@@ -29,7 +29,7 @@ pub struct Facts {
     /// Depth of the well's bottom.
     pub well_depth: Option<Length>,
     /// Depth below which one way stays cheaper, by [`Basis`].
-    pub even: [Option<Length>; 2],
+    pub even: [Option<Length>; 3],
 }
 
 impl Facts {
@@ -91,10 +91,7 @@ pub fn described(facts: &Facts, answer: &Evaluation, basis: Basis, system: UnitS
         here.map_or_else(
             || format!("{name}: {}", words.answer.no_size),
             |here| {
-                let cost = match basis {
-                    Basis::Cable => here.cable,
-                    Basis::Installed => here.installed,
-                };
+                let cost = here.cost(basis).unwrap_or(here.installed);
                 (picture.alt_way)(name, &locale::conductor(here.run.run.conductor), &locale::money(cost, 0))
             },
         )

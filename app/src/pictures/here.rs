@@ -5,7 +5,7 @@ use super::labels::{Board, text_width};
 use super::layout::Layout;
 use super::mark::{Anchor, Hand, Label, Mark, Pen, Point, Rect, Tint};
 use crate::locale::{depth, money, money_alike};
-use wellwright_core::evaluate::{Basis, Here, WayHere};
+use wellwright_core::evaluate::Here;
 use wellwright_core::job::Way;
 use wellwright_core::quantity::{Length, Money, UnitSystem};
 
@@ -31,19 +31,12 @@ pub struct Spot {
 pub fn spots(here: &Here, grid: &Grid) -> Vec<Spot> {
     let y = grid.scale.y(here.depth);
     let spot = |way: Way| {
-        let cost = cost(here.way(way)?, grid.basis);
+        let cost = here.way(way)?.cost(grid.basis)?;
         Some(Spot { way, cost, at: Point::new(grid.axis.x(cost), y) })
     };
     let mut found: Vec<Spot> = [Way::V480, Way::V240].into_iter().filter_map(spot).collect();
     found.sort_by(|a, b| a.cost.0.total_cmp(&b.cost.0));
     found
-}
-
-fn cost(way: &WayHere, basis: Basis) -> Money {
-    match basis {
-        Basis::Cable => way.cable,
-        Basis::Installed => way.installed,
-    }
 }
 
 /// Draws the depth line and its flag, in small lettering where a cost stands near the edge.

@@ -14,6 +14,7 @@ pub struct Ink {
     pub lettering: Lettering,
     colors: [RGBColor; 7],
     hatch: f64,
+    band: f64,
     pens: [f64; 5],
     /// Dash and gap of the 240 V way.
     pub dash: (f64, f64),
@@ -56,6 +57,7 @@ impl Ink {
             },
             colors,
             hatch: pixels("--hatch", 0.5),
+            band: pixels("--band", 0.2),
             pens: PENS.map(|(name, default)| pixels(name, default)),
             dash: (dashes.next().unwrap_or(11.0), dashes.next().unwrap_or(5.0)),
         })
@@ -72,6 +74,7 @@ impl Ink {
             Tint::Act => solid(2),
             Tint::OnAct => solid(3),
             Tint::Sheet => solid(4),
+            Tint::Band(way) => self.colors[5 + way as usize].mix(self.band),
             Tint::Way(Way::V240) => solid(5),
             Tint::Way(Way::V480) => solid(6),
         }

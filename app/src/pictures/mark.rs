@@ -88,6 +88,8 @@ pub enum Tint {
     Sheet,
     /// A way.
     Way(Way),
+    /// Where a way's line may lie: its color, thinned.
+    Band(Way),
 }
 
 /// A pen; the theme gives the width.

@@ -7,7 +7,7 @@ use super::mark::Lettering;
 use super::probe::Probe;
 use super::room::{follow_size, pens, printing};
 use super::scale::scale_end;
-use super::spec::{View, picture};
+use super::spec::{Ends, View, picture};
 use super::target::Target;
 use super::well::Well;
 use crate::locale::words;
@@ -29,6 +29,8 @@ pub fn Plate(
     system: Signal<UnitSystem>,
     /// What is counted in.
     basis: Signal<Basis>,
+    /// Both ways at the ends of a band.
+    band: Memo<Option<Ends>>,
     /// Theme: the picture is drawn again when it changes.
     theme: Signal<Theme>,
     /// Called when a drag or a run of key presses begins.
@@ -59,7 +61,8 @@ pub fn Plate(
         let canvas = canvas.get().filter(|_| size.0 >= 1.0);
         ink.with(|ink| {
             if let (Some(canvas), Some(ink)) = (canvas, ink) {
-                answer.with(|answer| paint(&canvas, size, &picture(answer, &view), ink));
+                let drawn = answer.with(|answer| band.with(|band| picture(answer, &view, band.as_ref())));
+                paint(&canvas, size, &drawn, ink);
             }
         });
     });

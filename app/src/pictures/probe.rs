@@ -40,11 +40,11 @@ pub fn probed(sweep: &Sweep, view: &View, depth: Length) -> Probed {
     let ways = [Way::V480, Way::V240].map(|way| {
         let name = (words().answer.way_short)(way);
         let line = sweep.way(way);
-        let text = line.run_at(depth).map_or_else(
+        let text = line.piece_at(depth).map_or_else(
             || format!("{name}: {}", words().answer.no_size),
-            |run| {
-                let cost = line.cost_on(run, depth, view.basis);
-                (words().picture.probe_way)(name, &locale::conductor(run.run.conductor), &locale::money(cost, 0))
+            |piece| {
+                let cost = line.cost_on(piece, depth, view.basis);
+                (words().picture.probe_way)(name, &locale::conductor(piece.run.run.conductor), &locale::money(cost, 0))
             },
         );
         Reading { way, x: grid.at(line, depth).map(|at| at.x), text }

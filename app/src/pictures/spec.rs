@@ -1,7 +1,7 @@
 //! The curve picture, worked out: what stands where, in pixels of the page.
 
 use super::axis::MoneyAxis;
-use super::curve::{Grid, WayLine, hatch};
+use super::curve::{Grid, RunLine, WayLine, hatch};
 use super::here;
 use super::labels::Board;
 use super::layout::Layout;
@@ -12,6 +12,7 @@ use super::well_words::head_right;
 use super::{names, saving, sizes};
 use crate::locale::{self, words};
 use wellwright_core::evaluate::{Basis, Crossing, Evaluation, Sweep};
+use wellwright_core::job::Way;
 use wellwright_core::quantity::{Entry, Length, UnitSystem};
 
 /// How a picture is looked at.
@@ -60,9 +61,13 @@ impl View {
     }
 }
 
-/// The picture of an evaluation; without a sweep only rod figures and ground line.
+/// Both ways at the ends of a band.
+pub type Ends = [Sweep; 2];
+
+/// The picture of an evaluation, with the band that its lines may lie in; without a sweep only rod figures and ground
+/// line.
 #[must_use]
-pub fn picture(answer: &Evaluation, view: &View) -> Picture {
+pub fn picture(answer: &Evaluation, view: &View, band: Option<&Ends>) -> Picture {
     let mut board = view.board();
     let mut marks = Vec::new();
     let ground = view.layout.ground;
@@ -75,11 +80,34 @@ pub fn picture(answer: &Evaluation, view: &View) -> Picture {
         board.spare(label.rect);
     }
     match &answer.sweep {
-        Some(sweep) => curves(answer, sweep, view, &mut board, &mut marks),
+        Some(sweep) => {
+            if let Some(ends) = band {
+                bands(sweep, ends, view, &mut marks);
+            }
+            curves(answer, sweep, view, &mut board, &mut marks);
+        }
         None => ground_line(view, &mut marks),
     }
     write_rod(figures, view, &mut board, &mut marks);
     Picture { marks, labels: board.into_labels() }
+}
+
+/// Where the line of each way may lie, between the ends of a band, as far as both reach.
+fn bands(sweep: &Sweep, ends: &Ends, view: &View, marks: &mut Vec<Mark>) {
+    let grid = view.grid(sweep);
+    for way in [Way::V240, Way::V480] {
+        let [one, other] = [&ends[0], &ends[1]].map(|end| WayLine::of(end.way(way), &grid).runs);
+        let along = |runs: &[RunLine]| runs.iter().flat_map(|run| [run.from, run.to]).collect::<Vec<_>>();
+        let (mut points, mut back) = (along(&one), along(&other));
+        let (Some(last), Some(far)) = (points.last().copied(), back.last().copied()) else { continue };
+        let deepest = last.y.min(far.y);
+        back.reverse();
+        points.extend(back);
+        for point in &mut points {
+            *point = Point::new(point.x.min(view.layout.width), point.y.min(deepest));
+        }
+        marks.push(Mark::Area { points, tint: Tint::Band(way) });
+    }
 }
 
 fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
@@ -169,6 +197,7 @@ fn cost_axis(grid: &Grid, view: &View, board: &mut Board, marks: &mut Vec<Mark>)
     let what = match view.basis {
         Basis::Cable => words.picture.axis_cable,
         Basis::Installed => words.picture.axis_installed,
+        Basis::Lifetime => words.picture.axis_lifetime,
     };
     let line = view.lettering.small * 1.3;
     let both = format!("{what}, {}", words.picture.axis_broken);

@@ -160,7 +160,7 @@ fn a_pump_above_the_water_is_named_above_it() {
 
 #[test]
 fn in_a_shallow_well_every_part_is_named_near_its_place() {
-    let facts = Facts { even: [None; 2], ..facts(20.0, 5.0, 10.0, 30.0) };
+    let facts = Facts { even: [None; 3], ..facts(20.0, 5.0, 10.0, 30.0) };
     let (view, frame) = desk(&facts);
     assert_eq!(in_feet(view.end).round(), 50.0);
     let out = words_of(&facts, &view);
@@ -406,7 +406,7 @@ fn the_same_picture_is_drawn_as_svg() {
     let colors = ["--ink", "--hair", "--act", "--on-act", "--sheet", "--way-240", "--way-480"];
     let color = |name: &str| colors.iter().position(|color| *color == name);
     let ink = Ink::from(&|name| color(name).map(|at| format!("#0{at}00{at}0")).unwrap_or_default()).unwrap();
-    let drawn = picture(&answer, &view);
+    let drawn = picture(&answer, &view, None);
     let mut svg = String::new();
     {
         let area = SVGBackend::with_string(&mut svg, (840, 500)).into_drawing_area();

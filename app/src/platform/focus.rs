@@ -25,6 +25,12 @@ pub fn take(id: &str) -> bool {
     found.is_some_and(|element| element.focus().is_ok())
 }
 
+/// The id of what has the focus, where it has one.
+#[must_use]
+pub fn holder() -> Option<String> {
+    leptos::prelude::document().active_element().map(|element| element.id()).filter(|id| !id.is_empty())
+}
+
 /// Takes the focus from the element of an event, which puts a phone's keyboard away.
 pub fn leave(event: &Event) {
     if let Some(element) = event.target().and_then(|target| target.dyn_into::<HtmlElement>().ok()) {

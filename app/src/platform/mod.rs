@@ -1,6 +1,7 @@
 //! The browser: the only users of its storage, clipboard, files, focus and clock.
 
 pub mod clipboard;
+pub mod clock;
 pub mod files;
 pub mod focus;
 pub mod forms;

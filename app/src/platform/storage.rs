@@ -2,6 +2,10 @@
 //!
 //! An entry that can't be read stays as it is and is reported; nothing writes over it, since ids are never used twice.
 
+mod books;
+
+pub use books::{delete_book, follow_books, load_books, save_book};
+
 use crate::state::{Kept, SetAside, Settings, Sheet, Shelf};
 use gloo_storage::{LocalStorage, Storage as _};
 use leptos::prelude::window;

@@ -4,7 +4,7 @@ use super::Sheet;
 use wellwright_core::cable::filter::Remedy;
 use wellwright_core::cable::reactance::Build;
 use wellwright_core::job::{
-    Choices, Control, DemandBy, DepthOf, DrawdownBy, Field, Grounding, Part, Place, Sets, WayKey,
+    Choices, Control, DemandBy, DepthOf, DrawdownBy, Field, Grounding, Part, Place, Sets, Way as Voltage, WayKey,
 };
 use wellwright_core::power::family::Class;
 use wellwright_core::power::generator::Hookup;
@@ -31,10 +31,16 @@ pub enum Edit {
     PriceSource(String),
     /// Points of the pump's curve, as text.
     Curve(String),
+    /// The price book, as a table in text; an empty one goes back to the built-in book.
+    Book(String),
     /// The table of the user's own equipment, as text.
     Equipment(String),
     /// The way to run the motor that is chosen; `None` goes back to the cheapest that serves.
     Way(Option<WayKey>),
+    /// The way that stands for a voltage along the curve of cost; `None` goes back to the one that follows.
+    Stands(Voltage, Option<WayKey>),
+    /// The year's duty, as text.
+    Duty(String),
     /// A fitting of this loss coefficient added to those of a part of the line.
     Fitting(Part, f64),
 }
@@ -107,6 +113,10 @@ pub enum Topic {
     PriceSource,
     /// The pump's curve.
     Curve,
+    /// The year's duty.
+    Duty,
+    /// The price book.
+    Book,
     /// The user's own equipment.
     Equipment,
 }
@@ -121,6 +131,9 @@ impl Edit {
             Self::Name(name) => sheet.job.name.clone_from(name),
             Self::PriceSource(source) => sheet.job.price_source.clone_from(source),
             Self::Curve(text) => sheet.job.curve.clone_from(text),
+            Self::Stands(voltage, way) => sheet.job.pair[*voltage as usize].clone_from(way),
+            Self::Duty(text) => sheet.job.duty.clone_from(text),
+            Self::Book(text) => sheet.job.book.clone_from(text),
             Self::Equipment(text) => sheet.job.families.clone_from(text),
             Self::Way(way) => sheet.job.way.clone_from(way),
             Self::Fitting(part, coefficient) => {
@@ -141,8 +154,10 @@ impl Edit {
             Self::Name(_) => Topic::Name,
             Self::PriceSource(_) => Topic::PriceSource,
             Self::Curve(_) => Topic::Curve,
+            Self::Duty(_) => Topic::Duty,
+            Self::Book(_) => Topic::Book,
             Self::Equipment(_) => Topic::Equipment,
-            Self::Choice(_) | Self::Fitting(..) | Self::Way(_) => Topic::Choice,
+            Self::Choice(_) | Self::Fitting(..) | Self::Way(_) | Self::Stands(..) => Topic::Choice,
         }
     }
 }

@@ -2,12 +2,14 @@
 //!
 //! Only [`edits`] writes a job, so undo, storage and every view see each change.
 
+pub mod books;
 pub mod edits;
 pub mod open;
 pub mod settings;
 pub mod sheet;
 pub mod shelf;
 
+pub use books::{AsideBook, Books, KeptBook};
 pub use edits::{Choice, Edit};
 pub use open::Open;
 pub use settings::{Settings, Theme};
@@ -26,6 +28,8 @@ use std::collections::BTreeMap;
 pub struct App {
     /// Every job, in the order of the list.
     pub shelf: RwSignal<Shelf>,
+    /// Every price book that is kept.
+    pub books: RwSignal<Books>,
     /// Units, theme, language.
     pub settings: RwSignal<Settings>,
     /// The address.
@@ -47,8 +51,17 @@ pub struct App {
 pub struct Toast {
     /// What happened.
     pub text: String,
-    /// The job that undo brings back, with its place in the list.
-    pub bring_back: Option<(usize, Kept)>,
+    /// What undo brings back.
+    pub bring_back: Option<Back>,
+}
+
+/// What was taken away and can be brought back.
+#[derive(Clone, PartialEq)]
+pub enum Back {
+    /// A job, with its place in the list.
+    Job(usize, Box<Kept>),
+    /// A price book.
+    Book(KeptBook),
 }
 
 impl App {
@@ -61,6 +74,7 @@ impl App {
         Self {
             browser,
             shelf: RwSignal::new(shelf),
+            books: RwSignal::new(storage::load_books().unwrap_or_default()),
             settings: RwSignal::new(settings),
             route: RwSignal::new(Route::current()),
             saved: RwSignal::new(saved),
@@ -124,13 +138,23 @@ impl App {
         self.save_order();
     }
 
+    /// Brings back what was taken away.
+    pub fn bring_back(self, back: Back) {
+        match back {
+            Back::Job(place, kept) => self.insert(place, *kept),
+            Back::Book(kept) => {
+                self.put_book(kept);
+            }
+        }
+    }
+
     /// Takes a job off the shelf and offers to bring it back.
     pub fn delete(self, id: &str, message: impl FnOnce(&str) -> String) {
-        let Some(removed) = self.shelf.try_update(|shelf| shelf.remove(id)).flatten() else { return };
+        let Some((place, removed)) = self.shelf.try_update(|shelf| shelf.remove(id)).flatten() else { return };
         storage::delete(id);
         self.save_order();
-        let text = message(&removed.1.sheet.job.name);
-        self.toast.set(Some(Toast { text, bring_back: Some(removed) }));
+        let text = message(&removed.sheet.job.name);
+        self.toast.set(Some(Toast { text, bring_back: Some(Back::Job(place, Box::new(removed))) }));
     }
 
     /// Changes the settings of the screen and keeps them.

@@ -20,12 +20,15 @@ pub struct Answer {
     pub deeper_water: Text,
     pub cable_only: Text,
     pub with_equipment: Text,
+    pub with_years: Text,
     pub even_at: Text,
     pub then_cheaper: fn(Way) -> Text,
     pub always_cheaper: fn(Way) -> Text,
     pub never_differs: Text,
     pub also_even_at: fn(&str) -> String,
     pub cable_less_equipment: fn(&str, &str) -> String,
+    /// What 480 V saves or costs at first, and on energy over the years.
+    pub first_and_energy: fn((bool, &str), (bool, &str)) -> String,
     pub metal_not_bought: fn(&str) -> String,
     pub metal_more: fn(&str) -> String,
     pub sets_of: fn(u8, &str) -> String,
@@ -65,7 +68,8 @@ pub const ENGLISH: Answer = Answer {
     deeper_water: "Deeper water",
     count_in: "Count in",
     cable_only: "Cable",
-    with_equipment: "Cable and equipment",
+    with_equipment: "Installed",
+    with_years: "Over the years",
     even_at: "Break-even",
     then_cheaper: |way| match way {
         Way::V240 => "deeper, 240\u{a0}V costs less",
@@ -78,6 +82,11 @@ pub const ENGLISH: Answer = Answer {
     never_differs: "both cost the same wherever both serve",
     also_even_at: |depths| format!("also changes at {depths}"),
     cable_less_equipment: |cable, equipment| format!("480\u{a0}V: {cable} off the cable, {equipment} more equipment"),
+    first_and_energy: |(saves, first), (less, energy)| {
+        let first = if saves { format!("{first} less at first") } else { format!("{first} more at first") };
+        let energy = if less { format!("{energy} less for energy") } else { format!("{energy} more for energy") };
+        format!("480\u{a0}V: {first}, {energy}")
+    },
     metal_not_bought: |mass| format!("{mass} of metal not bought"),
     metal_more: |mass| format!("{mass} more metal"),
     sets_of: |sets, size| format!("{sets} sets of {size}"),
@@ -121,7 +130,8 @@ pub const SPANISH: Answer = Answer {
     deeper_water: "Agua más honda",
     count_in: "Incluir",
     cable_only: "Cable",
-    with_equipment: "Cable y equipo",
+    with_equipment: "Instalado",
+    with_years: "En los años",
     even_at: "Equilibrio",
     then_cheaper: |way| match way {
         Way::V240 => "más abajo, 240\u{a0}V cuesta menos",
@@ -134,6 +144,11 @@ pub const SPANISH: Answer = Answer {
     never_differs: "ambas cuestan lo mismo donde alcanzan",
     also_even_at: |depths| format!("también cambia a {depths}"),
     cable_less_equipment: |cable, equipment| format!("480\u{a0}V: {cable} menos en cable, {equipment} más en equipo"),
+    first_and_energy: |(saves, first), (less, energy)| {
+        let first = if saves { format!("{first} menos al inicio") } else { format!("{first} más al inicio") };
+        let energy = if less { format!("{energy} menos en energía") } else { format!("{energy} más en energía") };
+        format!("480\u{a0}V: {first}, {energy}")
+    },
     metal_not_bought: |mass| format!("{mass} de metal que no se compra"),
     metal_more: |mass| format!("{mass} más de metal"),
     sets_of: |sets, size| format!("{sets} juegos de {size}"),
@@ -156,7 +171,7 @@ pub const SPANISH: Answer = Answer {
     provisional: |value| format!("{value}, provisional"),
 };
 
-fn volts(way: Way) -> Text {
+pub(super) fn volts(way: Way) -> Text {
     match way {
         Way::V240 => "240\u{a0}V",
         Way::V480 => "480\u{a0}V",

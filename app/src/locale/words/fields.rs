@@ -14,6 +14,7 @@ pub struct Fields {
     pub assumed: Text,
     pub worked_out: Text,
     pub from_table: Text,
+    pub from_book: Text,
     pub accepted: fn(&str, &str) -> String,
     pub equals: fn(&str) -> String,
     pub other_unit: fn(&str, &str, &str) -> String,
@@ -31,6 +32,8 @@ pub struct Fields {
     pub price_source: Text,
     /// The unit of a life.
     pub years: Text,
+    pub months: Text,
+    pub per_month: Text,
 }
 
 /// An insulation rating; the same in every language.
@@ -51,6 +54,7 @@ pub const ENGLISH: Fields = Fields {
     assumed: "assumed",
     worked_out: "worked out",
     from_table: "from the code table",
+    from_book: "from the price book",
     accepted: |from, to| format!("{from} to {to}"),
     equals: |value| format!("= {value}"),
     other_unit: |field, unit, other| format!("{field} in {unit}; switch to {other}"),
@@ -80,6 +84,8 @@ pub const ENGLISH: Fields = Fields {
     },
     price_source: "Where the prices come from",
     years: "yr",
+    months: "months",
+    per_month: "$/month",
 };
 
 /// Spanish.
@@ -90,6 +96,7 @@ pub const SPANISH: Fields = Fields {
     assumed: "supuesto",
     worked_out: "calculado",
     from_table: "de la tabla del código",
+    from_book: "de la lista de precios",
     accepted: |from, to| format!("{from} a {to}"),
     equals: |value| format!("= {value}"),
     other_unit: |field, unit, other| format!("{field} en {unit}; cambiar a {other}"),
@@ -119,4 +126,6 @@ pub const SPANISH: Fields = Fields {
     },
     price_source: "De dónde vienen los precios",
     years: "años",
+    months: "meses",
+    per_month: "$/mes",
 };

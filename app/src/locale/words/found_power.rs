@@ -1,6 +1,8 @@
 //! What is found about the supply and the ways to run the motor, and what to do.
 
 use super::Text;
+use super::answer::volts;
+use wellwright_core::job::Way;
 use wellwright_core::standards::enclosure::Demand;
 
 /// Words of findings.
@@ -43,6 +45,12 @@ pub struct FoundPower {
     pub no_way: Text,
     pub way_gone: Text,
     pub unreadable: Text,
+    pub book_unreadable: Text,
+    pub price_missing: fn(Way) -> String,
+    pub decides: fn(Text) -> String,
+    pub duty_unreadable: Text,
+    pub duty_not_met: fn(&str) -> String,
+    pub tariff: Text,
 }
 
 /// US English.
@@ -174,6 +182,21 @@ pub const ENGLISH: FoundPower = FoundPower {
     no_way: "No way to run this motor serves as things stand; each says why.",
     way_gone: "The way that was chosen is not among the equipment any more. Choose another.",
     unreadable: "The table of your own equipment can’t be read; the place stands beside it.",
+    decides: |field| format!("{field} is assumed, and a verdict turns on it: ask for it."),
+    duty_unreadable: "The table of the year’s duty can’t be read; the place stands beside it. Nothing over the years is counted.",
+    duty_not_met: |flow| {
+        format!(
+            "The pump can’t give {flow} of the year’s duty. Change that row, or the pump. Nothing over the years is counted."
+        )
+    },
+    tariff: "Months or shares of the tariff contradict one another. Nothing over the years is counted.",
+    book_unreadable: "The price book can’t be read, and the invented prices stand in. Open Prices on the Cost page.",
+    price_missing: |way| {
+        let volts = volts(way);
+        format!(
+            "The price book has no price for what the {volts} way needs beyond its lead: it is left out. Enter the extra equipment, or add the price."
+        )
+    },
 };
 
 /// Spanish.
@@ -309,4 +332,19 @@ pub const SPANISH: FoundPower = FoundPower {
     no_way: "Ninguna forma de mover este motor sirve tal como está; cada una dice por qué.",
     way_gone: "La forma que se eligió ya no está entre los equipos. Elija otra.",
     unreadable: "No se puede leer la tabla de sus equipos; el lugar está indicado junto a ella.",
+    decides: |field| format!("{field} es un supuesto y de él depende un veredicto: pregúntelo."),
+    duty_unreadable: "No se puede leer la tabla del régimen anual; el lugar está indicado junto a ella. Nada de los años se cuenta.",
+    duty_not_met: |flow| {
+        format!(
+            "La bomba no puede dar {flow} del régimen anual. Cambie esa fila, o la bomba. Nada de los años se cuenta."
+        )
+    },
+    tariff: "Los meses o las partes de la tarifa se contradicen. Nada de los años se cuenta.",
+    book_unreadable: "No se puede leer la lista de precios y rigen los precios inventados. Abra Precios en la página Costo.",
+    price_missing: |way| {
+        let volts = volts(way);
+        format!(
+            "La lista no tiene precio para lo que la opción de {volts} necesita además del cable: no se cuenta. Anote el equipo adicional, o agregue el precio."
+        )
+    },
 };

@@ -1,8 +1,10 @@
 //! The table of words. One file a group, each language side by side: a phrase that a language lacks does not compile.
 
 pub mod answer;
+pub mod book;
 pub mod cautions;
 pub mod charts;
+pub mod cost;
 pub mod curve;
 pub mod equipment;
 pub mod fields;
@@ -31,6 +33,10 @@ pub struct Words {
     pub list: list::List,
     /// The user's own equipment.
     pub equipment: equipment::Equipment,
+    /// The price book.
+    pub book: book::Book,
+    /// The cost page.
+    pub cost: cost::Cost,
     /// Figures and choices of a job.
     pub fields: fields::Fields,
     /// The answer.
@@ -68,6 +74,8 @@ pub static ENGLISH: Words = Words {
     frame: frame::ENGLISH,
     list: list::ENGLISH,
     equipment: equipment::ENGLISH,
+    book: book::ENGLISH,
+    cost: cost::ENGLISH,
     fields: fields::ENGLISH,
     answer: answer::ENGLISH,
     picture: picture::ENGLISH,
@@ -90,6 +98,8 @@ pub static SPANISH: Words = Words {
     frame: frame::SPANISH,
     list: list::SPANISH,
     equipment: equipment::SPANISH,
+    book: book::SPANISH,
+    cost: cost::SPANISH,
     fields: fields::SPANISH,
     answer: answer::SPANISH,
     picture: picture::SPANISH,

@@ -13,6 +13,9 @@ use wellwright_core::quantity::{Entry, Unit, UnitSystem, in_amperes};
 /// The page where a figure is entered.
 #[must_use]
 pub fn page_of(field: Field) -> Page {
+    if matches!(field.path().split_once('.'), Some(("energy" | "range", _))) {
+        return Page::Cost;
+    }
     match field {
         Field::PumpEfficiency
         | Field::ShutOffHead
@@ -42,13 +45,7 @@ pub fn page_of(field: Field) -> Page {
         | Field::CableImpedance
         | Field::MotorImpedance
         | Field::MotorPeakLimit => Page::Cable,
-        Field::CableFixed
-        | Field::CableMetal
-        | Field::ExtraEquipment
-        | Field::YearlyHours
-        | Field::EnergyPrice
-        | Field::Discount
-        | Field::Years => Page::Cost,
+        Field::CableFixed | Field::CableMetal | Field::ExtraEquipment => Page::Cost,
         Field::DeviceAmps
         | Field::SupplyVolts
         | Field::TransformerRating
@@ -84,6 +81,12 @@ fn page_of_finding(finding: &Finding) -> Page {
         | Finding::LeadPeakHigh { .. }
         | Finding::CoolerWaterIdle { .. }
         | Finding::PulsesCanMeet { .. } => Page::Cable,
+        Finding::BookUnreadable
+        | Finding::PriceMissing { .. }
+        | Finding::DutyUnreadable
+        | Finding::DutyNotMet { .. }
+        | Finding::TariffContradicts => Page::Cost,
+        Finding::AssumptionDecides { field } => page_of(*field),
         Finding::SupplyNotTaken { .. }
         | Finding::DriveAmpsShort { .. }
         | Finding::DriveSizeShort { .. }

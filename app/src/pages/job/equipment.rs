@@ -1,11 +1,11 @@
 //! The user's own equipment: added as a kind, changed figure by figure, brought in and given out as a table.
 
 use super::Desk;
+use super::cell::CellField;
+use super::exchange::{TakeTable, give_table};
 use crate::locale::{column_name, fault_text, table_error_text, words};
-use crate::parts::file_drop::FileDrop;
 use crate::parts::group::Fold;
 use crate::parts::icon::Icon;
-use crate::platform::files::{self, Reading};
 use crate::platform::forms;
 use crate::state::{Edit, app};
 use leptos::prelude::*;
@@ -168,36 +168,19 @@ fn Frame(row: usize, table: Table) -> impl IntoView {
 #[component]
 fn Cell(row: Signal<usize>, column: &'static str, kind: Option<Kind>, table: Table) -> impl IntoView {
     let (label, unit) = column_name(column);
-    let id = move || format!("own.{}.{column}", row.get());
-    let says = move || format!("{}-says", id());
-    let value = move || table.get(row.get(), column);
-    let fault = Memo::new(move |_| table.fault(row.get(), column));
-    let state = move || match (fault.with(Option::is_some), value().is_empty()) {
-        (true, _) => "error",
-        (false, true) => "assumed",
-        (false, false) => "typed",
-    };
     let usual = kind.and_then(|kind| stand_in(kind, column)).unwrap_or_default();
-    let set = move |event| {
-        let given = event_target_value(&event);
-        table.change(|cells| cells.set(row.get_untracked(), column, &given));
-    };
+    let set = move |given: String| table.change(|cells| cells.set(row.get_untracked(), column, &given));
     view! {
-        <div class="field" data-state=state>
-            <label for=id>{label}</label>
-            <input
-                id=id
-                inputmode="decimal"
-                autocomplete="off"
-                placeholder=usual
-                aria-invalid=move || fault.with(Option::is_some).then_some("true")
-                aria-describedby=says
-                prop:value=value
-                on:change=set
-            />
+        <CellField
+            id=Signal::derive(move || format!("own.{}.{column}", row.get()))
+            label=label.to_owned()
+            usual=usual
+            value=Signal::derive(move || table.get(row.get(), column))
+            fault=Memo::new(move |_| table.fault(row.get(), column))
+            on_change=Callback::new(set)
+        >
             <span class="u">{unit}</span>
-            <p class="msg" id=says>{move || fault.get()}</p>
-        </div>
+        </CellField>
     }
 }
 
@@ -237,26 +220,19 @@ fn Exchange(desk: Desk, table: Table) -> impl IntoView {
     let own = &words.equipment;
     let any = move || open.sheet.with(|sheet| !sheet.job.families.is_empty());
     // A table that can't be read leaves the one that is there untouched.
-    let take = move |(name, reading): (String, Reading)| match reading {
-        Reading::Text(text) => match read(&text) {
+    let take = move |given: Result<(String, String), String>| match given {
+        Ok((_, text)) => match read(&text) {
             Ok(families) => {
                 table.put(text);
                 app.tell((own.imported)(families.len()));
             }
             Err(error) => app.tell((own.not_imported)(&table_error_text(&error))),
         },
-        Reading::TooLarge => app.tell((words.list.not_opened)(&name, words.list.too_large)),
-        Reading::Failed => app.tell((words.list.not_opened)(&name, words.list.unreadable_file)),
+        Err(why) => app.tell(why),
     };
-    let give = move |_| {
-        let text = open.sheet.with_untracked(|sheet| sheet.job.families.clone());
-        let name = files::file_name(own.title, words.list.nameless, "csv");
-        if files::save(&name, "text/csv", &text) {
-            app.tell((words.tables.saved_as)(&name));
-        }
-    };
+    let give = move |_| give_table(own.title, &open.sheet.with_untracked(|sheet| sheet.job.families.clone()));
     view! {
-        <FileDrop label=own.import accept=".csv,.txt,.tsv" on_file=Callback::new(take) />
+        <TakeTable label=own.import too_large=words.list.too_large on_table=Callback::new(take) />
         <Show when=any>
             <div class="row">
                 <button class="btn" on:click=give>{own.export}</button>

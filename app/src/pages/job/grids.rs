@@ -10,7 +10,7 @@ use crate::locale::{
 use crate::parts::quantity_field::origin;
 use crate::parts::table::{Cell, Grid};
 use crate::pictures::curve_table;
-use wellwright_core::evaluate::{Basis, DepthRun, Evaluation, Here, LeadInService, Sweep, WayHere, WaySweep};
+use wellwright_core::evaluate::{Basis, Evaluation, Here, LeadInService, Piece, Sweep, WayHere, WaySweep};
 use wellwright_core::job::{Checked, DemandBy, Field, Inputs, Job, Origin, Part, Way};
 use wellwright_core::papers::Topic;
 use wellwright_core::pump::motor::MotorKind;
@@ -116,23 +116,34 @@ pub fn service(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
 pub fn costs(answer: &Evaluation) -> Option<Grid> {
     let (here, sweep) = (answer.here.as_ref()?, answer.sweep.as_ref()?);
     let words = &words().tables;
-    let decimals = cost_decimals(here, sweep);
+    let decimals = cost_decimals(here);
     let worked = |amount, way, basis| opens(dollars(amount, decimals), Topic::CableCost(way, basis));
-    let mut grid = by_way(vec![
+    let mut rows = vec![
         (words.cable, leads(here, sweep, &|lead, way| worked(lead.cable, way.way, Basis::Cable))),
-        (words.equipment, leads(here, sweep, &|_, way| dollars(way.equipment, decimals))),
+        (words.equipment, leads(here, sweep, &|lead, _| dollars(lead.outfit.cost.total(), decimals))),
         (words.installed, leads(here, sweep, &|lead, way| worked(lead.installed, way.way, Basis::Installed))),
-    ]);
+    ];
+    if sweep.has_lifetime() {
+        let none = || Cell::words("–");
+        let over = |lead: &WayHere, way: &WaySweep| {
+            lead.lifetime.map_or_else(none, |amount| worked(amount, way.way, Basis::Lifetime))
+        };
+        rows.push((words.lifetime, leads(here, sweep, &over)));
+    }
+    let mut grid = by_way(rows);
     if let Some(saving) = &here.saving {
-        let net = opens(dollars(saving.net, decimals), Topic::Saving(Basis::Installed));
-        grid.rows.push(vec![Cell::words(words.net), net, Cell::words("–")]);
+        let saved = |name, amount, basis| {
+            vec![Cell::words(name), opens(dollars(amount, decimals), Topic::Saving(basis)), Cell::words("–")]
+        };
+        grid.rows.push(saved(words.net, saving.net, Basis::Installed));
+        grid.rows.extend(saving.lifetime.map(|amount| saved(words.lifetime_net, amount, Basis::Lifetime)));
     }
     Some(grid)
 }
 
-fn cost_decimals(here: &Here, sweep: &Sweep) -> usize {
+fn cost_decimals(here: &Here) -> usize {
     let sums =
-        Way::ALL.map(|way| here.way(way).map_or(0, |lead| money_alike(lead.installed, sweep.way(way).equipment)));
+        Way::ALL.map(|way| here.way(way).map_or(0, |lead| money_alike(lead.installed, lead.outfit.cost.total())));
     let difference = match here.ways {
         [Some(low), Some(high)] => money_alike(low.installed, high.installed),
         _ => 0,
@@ -145,18 +156,20 @@ fn cost_decimals(here: &Here, sweep: &Sweep) -> usize {
 pub fn steps(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Option<Grid> {
     let sweep = answer.sweep.as_ref()?;
     let table = &words().tables;
-    let cells = |way: &WaySweep, run: &DepthRun| {
-        let cost = |at| Cell::Figure(money_shown(way.cost_on(run, at, basis), 0));
+    let cells = |way: &WaySweep, piece: &Piece| {
+        let run = piece.run;
+        let cost = |at| Cell::Figure(money_shown(way.cost_on(piece, at, basis), 0));
         vec![
             Cell::words((words().answer.way_short)(way.way)),
             Cell::Figure(power(run.motor, system)),
             Cell::words(conductor(run.run.conductor)),
             Cell::words(lead_size(run.run.ground)),
-            Cell::Figure(reach(run.from, system)),
-            Cell::Figure(reach(run.to, system)),
+            Cell::Figure(reach(piece.from, system)),
+            Cell::Figure(reach(piece.to, system)),
             Cell::words(why(run.run.governs)),
-            cost(run.from),
-            cost(run.to),
+            Cell::words((words().ways.remedy)(piece.outfit.remedy)),
+            cost(piece.from),
+            cost(piece.to),
         ]
     };
     let columns = vec![
@@ -167,11 +180,14 @@ pub fn steps(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Option<Gr
         table.from,
         table.to,
         table.why,
+        words().ways.remedy_label,
         table.cost_from,
         table.cost_to,
     ];
-    let rows = sweep.ways.iter().rev().flat_map(|way| way.runs.iter().map(move |run| cells(way, run))).collect();
-    Some(Grid { columns, rows })
+    let rows = sweep.ways.iter().rev().flat_map(|way| way.pieces.iter().map(move |piece| cells(way, piece))).collect();
+    // A motor, or a filter, that is the same everywhere says nothing.
+    let told = [table.motor, words().ways.remedy_label];
+    Some(Grid { columns, rows }.without_the_same(&told))
 }
 
 /// Answers of water and pump, those that there are.

@@ -28,7 +28,7 @@ pub fn headline(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Headli
     let decimals = here.map_or(0, |here| decimals(here, basis));
     Headline {
         saving: match (here, saving) {
-            (Some(here), Some(saving)) => saved(here, saving, system, basis, decimals),
+            (Some(here), Some(saving)) => saved(here, saving, system, basis),
             (Some(_), None) => plain(words().answer.no_saving, words().answer.no_size),
             (None, _) => waiting(answer),
         },
@@ -57,7 +57,7 @@ fn waiting(answer: &Evaluation) -> Says {
 /// The saving in a sentence, for who hears it; what is waited for where there is none.
 #[must_use]
 pub fn sentence(answer: &Evaluation, system: UnitSystem, basis: Basis) -> String {
-    let saving = answer.here.as_ref().and_then(|here| Some((here.depth, here.saving.as_ref()?.on(basis))));
+    let saving = answer.here.as_ref().and_then(|here| Some((here.depth, here.saving.as_ref()?.on(basis)?)));
     match saving {
         Some((at, amount)) if amount.0 == 0.0 => (words().answer.same_at)(&depth(at, system).text()),
         Some((at, amount)) => {
@@ -84,16 +84,19 @@ fn decimals(here: &Here, basis: Basis) -> usize {
     }
 }
 
-/// A way's cost on a basis.
+/// A way's cost on a basis; installed where the years are not known.
 fn cost(lead: &WayHere, basis: Basis) -> Money {
-    match basis {
-        Basis::Cable => lead.cable,
-        Basis::Installed => lead.installed,
-    }
+    lead.cost(basis).unwrap_or(lead.installed)
 }
 
-fn saved(here: &Here, saving: &Saving, system: UnitSystem, basis: Basis, decimals: usize) -> Says {
-    let amount = saving.on(basis);
+/// The saving, in whole dollars where it and what it is made of add up in them.
+fn saved(here: &Here, saving: &Saving, system: UnitSystem, basis: Basis) -> Says {
+    let amount = saving.on(basis).unwrap_or(saving.net);
+    let decimals = match basis {
+        Basis::Cable => 0,
+        Basis::Installed => money_alike(saving.cable, saving.cable - saving.net),
+        Basis::Lifetime => money_alike(amount, saving.net),
+    };
     let at = depth(here.depth, system).text();
     let title = if amount.0 > 0.0 {
         (words().answer.saves_at)(Way::V480, &at)
@@ -104,6 +107,12 @@ fn saved(here: &Here, saving: &Saving, system: UnitSystem, basis: Basis, decimal
     };
     let extra = saving.cable - saving.net;
     let note = match basis {
+        Basis::Lifetime => {
+            let energy = amount - saving.net;
+            let told = |part: Money| (part.0 >= 0.0, money(part.size(), decimals));
+            let ((saves, first), (less, energy)) = (told(saving.net), told(energy));
+            (words().answer.first_and_energy)((saves, &first), (less, &energy))
+        }
         Basis::Installed => {
             (words().answer.cable_less_equipment)(&money(saving.cable, decimals), &money(extra, decimals))
         }
@@ -204,9 +213,10 @@ mod tests {
         assert_eq!(says.saving.title, "480\u{a0}V saves, at 620\u{a0}ft");
         assert_eq!(says.saving.figure, "$546");
         assert_eq!(says.saving.note, "480\u{a0}V: $1,446 off the cable, $900 more equipment");
-        assert_eq!(says.ways[0].figure, "$2,255");
+        // In whole dollars they would be 545 apart.
+        assert_eq!(says.ways[0].figure, "$5,637.42");
         assert_eq!(says.ways[0].note, "3\u{a0}×\u{a0}6\u{a0}AWG, drop\u{a0}4.6\u{a0}%");
-        assert_eq!(says.ways[1].figure, "$1,709");
+        assert_eq!(says.ways[1].figure, "$5,091.51");
         assert_eq!((says.even.figure.as_str(), says.even.unit), ("426", "ft"));
         let said = sentence(&answer, UnitSystem::Us, Basis::Installed);
         assert_eq!(said, "At 620\u{a0}ft, 480\u{a0}V saves $546.");

@@ -3,26 +3,33 @@
 
 mod answers;
 mod bar;
+pub mod book;
 mod cable;
+mod cell;
 mod chapter;
 mod cost;
 mod curve;
+mod curve_choices;
 mod equipment;
+mod exchange;
 mod figures;
 mod findings;
 mod grids;
 mod headline;
 mod nudge;
+mod outlook;
 mod papers;
 mod pipe;
 mod power;
 pub mod pump;
+mod ranks;
 mod startup;
 mod supply;
 mod water;
 mod ways;
+mod year;
 
-use crate::locale::words;
+use crate::locale::{self, words};
 use crate::parts::empty::Empty;
 use crate::parts::notice::StorageNotice;
 use crate::parts::segmented::Segmented;
@@ -39,7 +46,8 @@ use leptos::html;
 use leptos::prelude::*;
 use nudge::Nudge;
 use supply::Supply;
-use wellwright_core::evaluate::{Basis, Evaluation, Sense};
+use wellwright_core::evaluate::range::{Band, band};
+use wellwright_core::evaluate::{Basis, Evaluation, Sense, Sweep};
 use wellwright_core::job::{Choices, Field};
 use wellwright_core::papers::{Topic, working};
 use wellwright_core::pump::motor::MotorKind;
@@ -58,16 +66,22 @@ enum Opened {
 pub struct Desk {
     /// The open job.
     pub open: Open,
-    /// What is counted in.
-    pub basis: RwSignal<Basis>,
+    /// What is counted in: what was asked for, as far as it is known.
+    pub basis: Memo<Basis>,
+    /// What was asked to be counted in.
+    asked: RwSignal<Basis>,
     /// What depth means along the curve.
     pub sense: RwSignal<Sense>,
+    /// What the band along the curve shows.
+    pub band: RwSignal<Band>,
     /// The evaluation in that sense.
     pub seen: Memo<Evaluation>,
     /// The working that is open.
     working: RwSignal<Option<Opened>>,
     /// Whether a page was turned: then the new page's heading takes the focus.
     turned: StoredValue<bool>,
+    /// What is open of the price book.
+    book: book::Unfolded,
 }
 
 impl Desk {
@@ -130,13 +144,21 @@ pub fn JobPage(
     });
     let open = Open::on_shelf(app, id);
     let sense = RwSignal::new(Sense::default());
+    let asked = RwSignal::new(Basis::Installed);
+    let years = Memo::new(move |_| open.answer.with(|answer| answer.sweep.as_ref().is_some_and(Sweep::has_lifetime)));
     let desk = Desk {
         open,
-        basis: RwSignal::new(Basis::Installed),
+        basis: Memo::new(move |_| match asked.get() {
+            Basis::Lifetime if !years.get() => Basis::Installed,
+            asked => asked,
+        }),
+        asked,
         sense,
+        band: RwSignal::new(Band::default()),
         seen: Memo::new(move |_| open.answer.with(|answer| answer.in_sense(sense.get()))),
         working: RwSignal::new(None),
         turned: StoredValue::new(false),
+        book: book::Unfolded::default(),
     };
     let keys = window_event_listener(leptos::ev::keydown, move |event| bar::undo_keys(app, &event, id));
     on_cleanup(move || keys.remove());
@@ -145,12 +167,25 @@ pub fn JobPage(
         let name = open.sheet.with(|sheet| sheet.job.name.clone());
         document().set_title(&format!("{} · {name} · {}", frame.pages[here.get() as usize], frame.app));
     });
-    view! {
-        <Show when=present fallback=|| view! { <NotFound /> }>
-            <Job id=id desk=desk here=here />
-        </Show>
-    }
-    .into_any()
+    // Another currency draws the job anew; what had the focus has it again.
+    let currency = Memo::new(move |_| open.answer.with(locale::currency_of));
+    on_cleanup(|| locale::count_in(None));
+    let drawn = StoredValue::new(false);
+    let whole = move || {
+        locale::count_in(currency.get());
+        let again = drawn.try_update_value(|drawn| std::mem::replace(drawn, true)) == Some(true);
+        if let Some(holder) = focus::holder().filter(|_| again) {
+            request_animation_frame(move || {
+                focus::take(&holder);
+            });
+        }
+        view! {
+            <Show when=present fallback=|| view! { <NotFound /> }>
+                <Job id=id desk=desk here=here />
+            </Show>
+        }
+    };
+    view! { {whole} }.into_any()
 }
 
 /// What stands where a job is not on this device.
@@ -287,7 +322,7 @@ fn Living(
     /// Called to type the depth.
     type_depth: Callback<()>,
 ) -> impl IntoView {
-    let (words, basis) = (words(), desk.basis);
+    let words = words();
     let rod_hint = move || match desk.on_surface() {
         true => words.picture.rod_hint_lead,
         false => words.picture.rod_hint,
@@ -304,9 +339,10 @@ fn Living(
                 options=vec![
                     (Basis::Cable, words.answer.cable_only),
                     (Basis::Installed, words.answer.with_equipment),
+                    (Basis::Lifetime, words.answer.with_years),
                 ]
-                value=basis.into()
-                on_choose=Callback::new(move |chosen| basis.set(chosen))
+                value=desk.basis.into()
+                on_choose=Callback::new(move |chosen| desk.asked.set(chosen))
             />
         </div>
     }
@@ -320,9 +356,18 @@ fn Picture(
 ) -> impl IntoView {
     let app = app();
     let Desk { open, basis, seen, .. } = desk;
+    // Both ends are evaluated whole: the curve between them is as exact as the curve itself.
+    let ends = Memo::new(move |_| {
+        let shown = desk.band.get();
+        let (job, sense) = (open.sheet.with(|sheet| sheet.job.clone()), desk.sense.get());
+        let [low, high] = open.answer.with(|answer| band(&job, answer, shown))?;
+        let sweep = |answer: Evaluation| answer.in_sense(sense).sweep;
+        Some([sweep(low)?, sweep(high)?])
+    });
     view! {
         <Plate
             answer=seen
+            band=ends
             system=open.system
             basis=basis.into()
             theme=Signal::derive(move || app.settings.get().theme)

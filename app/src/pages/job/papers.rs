@@ -69,6 +69,7 @@ pub fn Papers(
             <Table title=words.flow.water_and_pump grid=flow />
             <Table title=words.ways.title hint=Signal::stored(words.ways.hint.to_owned()) grid=ways />
             <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here />
+            <super::book::OnPaper open=open />
             <Table title=tables.costs hint=Signal::stored(tables.costs_hint.to_owned()) grid=costs />
             <Table title=tables.figures grid=figures />
             <CautionBoxes cautions=[

@@ -166,10 +166,10 @@ fn money(way: &PoweredWay, system: UnitSystem) -> Vec<(&'static str, Found)> {
     };
     vec![
         (words.lead_cost, part(cost.lead)),
-        (words.supply_cost, part(cost.supply)),
-        (words.equipment_cost, part(cost.equipment)),
-        (words.remedy_cost, part(cost.remedy)),
-        (words.line_cost, part(cost.line)),
+        (words.supply_cost, part(cost.beyond.supply)),
+        (words.equipment_cost, part(cost.beyond.equipment)),
+        (words.remedy_cost, part(cost.beyond.remedy)),
+        (words.line_cost, part(cost.beyond.line)),
         (words.first_cost, plain(money_shown(cost.first, 0))),
         (
             words.yearly,
