@@ -17,6 +17,7 @@ mod power_pole;
 mod power_supply;
 mod power_told;
 mod pump;
+mod ranking;
 mod told;
 mod water;
 
