@@ -100,7 +100,7 @@ test('the steps of the curve stand in a table too', async (t) => {
   await app.openJob(job);
   await app.turn('cost');
   const rows = (await app.steps.allInnerTexts()).map(plain);
-  assert.ok(rows.some((row) => /480 V 7.5 hp 12 AWG 12 AWG 435 ft 709 ft/.test(row)), rows.join('\n'));
+  assert.ok(rows.some((row) => /480 V 12 AWG 12 AWG 435 ft 709 ft/.test(row)), rows.join('\n'));
 });
 
 test('units switch without changing the job', async (t) => {

@@ -143,7 +143,7 @@ test('the well is told in words: depth, levels, bottom, both ways', async (t) =>
   const told = plain(await app.well.getAttribute('aria-label'));
   for (const words of [
     'pump at 620 ft', 'pump and motor 7.5 hp', 'static 430 ft', 'pumping 472 ft', 'bottom 760 ft',
-    '480 V way: 12 AWG, $1,709', '240 V way: 6 AWG, $2,255',
+    '480 V way: 12 AWG, $5,092', '240 V way: 6 AWG, $5,637',
   ]) {
     assert.ok(told.includes(words), `${words} is not in: ${told}`);
   }
