@@ -1,4 +1,5 @@
 // The price book of a job's Cost page, as a user speaks of it.
+import assert from 'node:assert/strict';
 
 const labels = {
   en: {
@@ -67,6 +68,13 @@ export class PriceBook {
   async importText(text, name = 'prices.csv') {
     await this.unfoldExchange();
     await this.importer.setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+  }
+
+  /** Takes a named table over, and waits until the job holds it. */
+  async takeOver(text) {
+    await this.importText(text);
+    for (let tries = 100; tries > 0 && (await this.ofJob()) !== text; tries -= 1) await this.page.waitForTimeout(50);
+    assert.equal(await this.ofJob(), text);
   }
 
   /** The text of the file that the book is given out as. */
