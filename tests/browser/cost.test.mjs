@@ -83,6 +83,33 @@ test('the price of metal is slid, and one undo takes it back', async (t) => {
   assert.equal(await net(), before);
 });
 
+test('further ways stand along the curve, each with its letter, its cost and how it compares', async (t) => {
+  const { app, page } = await openCost(t);
+  await page.getByText('More ways along the curve').click();
+  const box = (name) => page.getByRole('checkbox', { name, exact: true });
+  await box('Large drive, economy').check();
+  await box('Phase-converting drive, passive front end').check();
+  const said = async (name) => plain(await page.locator('.tick').filter({ has: box(name) }).locator('.note').innerText());
+  // Letters go down the list, whichever was ticked first.
+  assert.match(await said('Phase-converting drive, passive front end'), /^A: \$[\d,]+ at 620 ft\. Against 240 V: .+\. Against 480 V: .+\.$/);
+  assert.match(await said('Large drive, economy'), /^B: \$[\d,]+ at 620 ft\./);
+  await page.getByText('2 shown').waitFor();
+  const curve = page.getByRole('group', { name: /^Cost against depth/ });
+  await curve.focus();
+  await page.keyboard.press('ArrowDown');
+  const readout = page.locator('.readout');
+  await readout.getByText(/^A: .*AWG/).waitFor();
+  await readout.getByText(/^B: .*AWG/).waitFor();
+  // Counted otherwise, it says so; the saving of the pair stays.
+  const before = await said('Large drive, economy');
+  await count(page, 'Cable');
+  assert.notEqual(await said('Large drive, economy'), before);
+  await count(page, 'Installed');
+  await box('Phase-converting drive, passive front end').uncheck();
+  assert.match(await said('Large drive, economy'), /^A: /);
+  assert.match(await app.savingTitle(), /480 V saves/);
+});
+
 test('a band and other equipment change the picture and the saving', async (t) => {
   const { app, page, errors } = await openCost(t);
   const drawn = () => page.locator('.plate canvas').evaluate((canvas) => canvas.toDataURL());

@@ -5,6 +5,7 @@
 
 mod arguments;
 mod arithmetic;
+mod beside;
 mod book;
 mod break_even;
 mod break_even_many;

@@ -19,6 +19,7 @@ use crate::parts::segmented::Segmented;
 use crate::parts::stations::{Standing, Station, Traverse};
 use crate::parts::switch::Switch;
 use crate::parts::table::{Cell, Grid, Table};
+use crate::parts::tick::Tick;
 use crate::parts::verdict::{Level, Verdict};
 use crate::parts::worked_out::WorkedOut;
 use crate::parts::working::WorkingDrawer;
@@ -96,6 +97,7 @@ fn Fields(app: App) -> impl IntoView {
 fn Choices() -> impl IntoView {
     let words = words();
     let (metal, marked, basis) = (RwSignal::new(None), RwSignal::new(None), RwSignal::new(Basis::Installed));
+    let ticked = RwSignal::new(true);
     view! {
         <section>
             <h2>{words.gallery.choices}</h2>
@@ -121,6 +123,13 @@ fn Choices() -> impl IntoView {
                 options=vec![(Basis::Cable, words.answer.cable_only), (Basis::Installed, words.answer.with_equipment)]
                 value=basis.into()
                 on_choose=Callback::new(move |chosen| basis.set(chosen))
+            />
+            <Tick
+                id="gallery.tick".to_owned()
+                label=words.gallery.tick
+                note=Signal::stored(words.curve.demo.to_owned())
+                ticked=ticked
+                on_tick=Callback::new(move |on| ticked.set(on))
             />
             <Group title=words.flow.well>
                 <Fold title=words.flow.more_of_well note=Signal::stored((words.flow.typed)(2)) must=false>

@@ -20,6 +20,7 @@ pub mod stations;
 mod stepping;
 pub mod switch;
 pub mod table;
+pub mod tick;
 pub mod toast;
 pub mod verdict;
 pub mod worked_out;

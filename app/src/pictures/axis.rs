@@ -24,7 +24,7 @@ pub struct MoneyAxis {
 }
 
 impl MoneyAxis {
-    /// The axis that shows both ways down to a depth.
+    /// The axis that shows all ways down to a depth.
     #[must_use]
     pub fn of(sweep: &Sweep, basis: Basis, end: Length, layout: &Layout) -> Self {
         let (least, most) = range(sweep, basis, end);
@@ -61,10 +61,10 @@ impl MoneyAxis {
     }
 }
 
-/// Least and largest cost of both ways down to a depth.
+/// Least and largest cost of all ways down to a depth.
 fn range(sweep: &Sweep, basis: Basis, end: Length) -> (f64, f64) {
     let mut costs: Vec<f64> = Vec::new();
-    for way in &sweep.ways {
+    for way in sweep.ways.iter().chain(&sweep.beside) {
         for piece in way.pieces.iter().filter(|piece| piece.from <= end) {
             costs.push(way.cost_on(piece, piece.from.max(feet(0.0)), basis).0);
             costs.push(way.cost_on(piece, piece.to.min(end), basis).0);

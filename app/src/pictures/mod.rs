@@ -5,6 +5,7 @@
 //! own, head against flow ([`pump`](mod@pump)), and so has the peak voltage at the motor ([`peak`](mod@peak)).
 
 mod axis;
+mod beside;
 mod canvas;
 mod casing;
 mod curve;
@@ -41,6 +42,7 @@ mod tests;
 #[cfg(test)]
 mod well_tests;
 
+pub use beside::letter;
 pub use peak::PeakPicture;
 pub use plate::Plate;
 pub use pump::{PumpPicture, curve_table};

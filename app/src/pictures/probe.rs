@@ -2,12 +2,13 @@
 //!
 //! It lies over the canvas, which is not drawn again for it.
 
+use super::beside::letter;
 use super::spec::View;
 use crate::locale::{self, words};
 use leptos::ev::{KeyboardEvent, PointerEvent};
 use leptos::html::Div;
 use leptos::prelude::*;
-use wellwright_core::evaluate::{Evaluation, Sweep};
+use wellwright_core::evaluate::{Evaluation, Sweep, WaySweep};
 use wellwright_core::job::Way;
 use wellwright_core::quantity::{Length, feet};
 
@@ -29,26 +30,27 @@ pub struct Probed {
     pub y: f64,
     /// The depth in words.
     pub depth: String,
-    /// Both ways.
-    pub ways: [Reading; 2],
+    /// Both ways, then the further ones.
+    pub ways: Vec<Reading>,
 }
 
 /// What the probe shows at a depth.
 #[must_use]
 pub fn probed(sweep: &Sweep, view: &View, depth: Length) -> Probed {
     let grid = view.grid(sweep);
-    let ways = [Way::V480, Way::V240].map(|way| {
-        let name = (words().answer.way_short)(way);
-        let line = sweep.way(way);
+    let pair = [Way::V480, Way::V240].map(|way| ((words().answer.way_short)(way).to_owned(), sweep.way(way)));
+    let beside = sweep.beside.iter().enumerate().map(|(place, line)| (letter(place), line));
+    let reading = |(name, line): (String, &WaySweep)| {
         let text = line.piece_at(depth).map_or_else(
             || format!("{name}: {}", words().answer.no_size),
             |piece| {
                 let cost = line.cost_on(piece, depth, view.basis);
-                (words().picture.probe_way)(name, &locale::conductor(piece.run.run.conductor), &locale::money(cost, 0))
+                (words().picture.probe_way)(&name, &locale::conductor(piece.run.run.conductor), &locale::money(cost, 0))
             },
         );
-        Reading { way, x: grid.at(line, depth).map(|at| at.x), text }
-    });
+        Reading { way: line.way, x: grid.at(line, depth).map(|at| at.x), text }
+    };
+    let ways = pair.into_iter().chain(beside).map(reading).collect();
     Probed { y: grid.scale.y(depth), depth: (words().picture.probe)(&locale::reach(depth, view.system).text()), ways }
 }
 
@@ -156,26 +158,30 @@ fn walk(event: &KeyboardEvent, at: RwSignal<Option<Length>>, answer: Memo<Evalua
 
 fn marks(probed: &Probed, view: &View) -> impl IntoView + use<> {
     let (y, left, right) = (probed.y, view.layout.rod_right(), view.layout.width);
-    let dots = probed.ways.clone().map(|reading| {
+    let dot = |reading: &Reading| {
         let class = match reading.way {
             Way::V240 => "dot d240",
             Way::V480 => "dot d480",
         };
         reading.x.map(|x| view! { <circle class=class cx=x cy=y r="4.5" /> })
-    });
-    let [high, low] = dots;
+    };
+    let dots = probed.ways.iter().map(dot).collect_view();
     view! {
         <path class="l-probe" d=format!("M{left} {y:.1}H{right}") />
-        {high}
-        {low}
+        {dots}
     }
 }
 
 fn readout(probed: Probed) -> impl IntoView {
-    let [high, low] = probed.ways.map(|reading| reading.text);
+    let line = |reading: Reading| {
+        let class = match reading.way {
+            Way::V240 => "by-240",
+            Way::V480 => "by-480",
+        };
+        view! { <span class=class>{reading.text}</span> }
+    };
     view! {
         <b>{probed.depth}</b>
-        <span class="by-480">{high}</span>
-        <span class="by-240">{low}</span>
+        {probed.ways.into_iter().map(line).collect_view()}
     }
 }

@@ -9,7 +9,7 @@ use super::mark::{Anchor, Dash, Hand, Label, Lettering, Mark, Pen, Point, Rect, 
 use super::names::halves;
 use super::saving::Dimension;
 use super::well_words::head_right;
-use super::{names, saving, sizes};
+use super::{beside, names, saving, sizes};
 use crate::locale::{self, words};
 use wellwright_core::evaluate::{Basis, Crossing, Evaluation, Sweep};
 use wellwright_core::job::Way;
@@ -117,8 +117,12 @@ fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, ma
     let here = answer.here.as_ref();
     let spots = here.map(|here| here::spots(here, &grid)).unwrap_or_default();
     let under = marks.len();
+    let others = beside::lines(sweep, &grid);
+    for other in &others {
+        way_line(other, Pen::Hair, marks);
+    }
     for way in ways.iter().rev() {
-        way_line(way, marks);
+        way_line(way, Pen::Way, marks);
         for (from, to) in way.stretches() {
             board.keep_off_line(from, to);
         }
@@ -158,6 +162,7 @@ fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, ma
     if narrow {
         here::write_costs(board, &spots, layout.compact);
     }
+    beside::write(board, &others);
     sizes::write_others(board, &ways, line, layout.compact);
     here::write_dots(marks, &spots);
 }
@@ -168,14 +173,15 @@ fn ground_line(view: &View, marks: &mut Vec<Mark>) {
     marks.push(Mark::line(Point::new(view.layout.rod, y), Point::new(view.layout.width, y), Pen::Heavy, Tint::Ink));
 }
 
-/// The line of a way: thin level steps, then the runs with the way's pen and dash.
-fn way_line(way: &WayLine, marks: &mut Vec<Mark>) {
+/// The line of a way: thin level steps, then the runs with their pen and the way's dash.
+fn way_line(way: &WayLine, pen: Pen, marks: &mut Vec<Mark>) {
+    let level = if pen == Pen::Way { Pen::Thin } else { pen };
     for (from, to) in way.steps() {
-        marks.push(Mark::line(from, to, Pen::Thin, Tint::Way(way.way)));
+        marks.push(Mark::line(from, to, level, Tint::Way(way.way)));
     }
     for run in &way.runs {
         let points = vec![run.from, run.to];
-        marks.push(Mark::Line { points, pen: Pen::Way, tint: Tint::Way(way.way), dash: Dash::Way(way.way) });
+        marks.push(Mark::Line { points, pen, tint: Tint::Way(way.way), dash: Dash::Way(way.way) });
     }
 }
 

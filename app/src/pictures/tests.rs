@@ -1,6 +1,7 @@
 //! Pictures of very different jobs: nothing overlaps, nothing is cut, everything stands at its exact depth.
 #![allow(clippy::unwrap_used)]
 
+use super::beside::letter;
 use super::curve::{Grid, WayLine, hatch};
 use super::facts::Facts;
 use super::layout::Layout;
@@ -11,7 +12,7 @@ use super::spec::{Picture, View, picture, rod_step};
 use crate::locale::{depth, money};
 use crate::platform::storage::demo_jobs;
 use std::sync::LazyLock;
-use wellwright_core::evaluate::{Basis, Evaluation, evaluate};
+use wellwright_core::evaluate::{Basis, Evaluation, Sense, evaluate};
 use wellwright_core::job::{Field, Job, Sets, Way};
 use wellwright_core::quantity::{Entry, Money, Unit, UnitSystem, feet};
 use wellwright_core::standards::conductor::Size;
@@ -407,6 +408,38 @@ fn the_probe_walks_from_step_to_step() {
     let here = probed(sweep, &view, feet(620.0));
     assert_eq!(here.depth, "At 620\u{a0}ft");
     assert!(here.ways[1].text.contains("6\u{a0}AWG") && here.ways.iter().all(|way| way.x.is_some()));
+}
+
+#[test]
+fn every_further_way_has_its_line_and_its_letter() {
+    let job = demo_jobs().remove(0);
+    let answer = evaluate(&job);
+    let keys: Vec<_> = answer.can_be_beside().iter().map(|place| answer.ways.all[*place].key()).collect();
+    assert!(keys.len() > 2);
+    for sense in [Sense::LongerLead, Sense::DeeperWater] {
+        for width in [306.0, 390.0, 660.0, 1100.0] {
+            for basis in Basis::ALL {
+                let seen = answer.with_beside(&job, sense, &keys);
+                let plain = answer.in_sense(sense);
+                let view = view(&seen, width, UnitSystem::Us, basis, Lettering::USUAL);
+                let drawn = picture(&seen, &view, None);
+                let thin = |picture: &Picture| {
+                    let is = |mark: &&Mark| matches!(mark, Mark::Line { pen: Pen::Hair, dash: Dash::Way(_), .. });
+                    picture.marks.iter().filter(is).count()
+                };
+                let sweep = seen.sweep.as_ref().unwrap();
+                assert_eq!(sweep.beside.len(), keys.len());
+                let grid = view.grid(sweep);
+                let runs: usize = sweep.beside.iter().map(|way| WayLine::of(way, &grid).runs.len()).sum();
+                assert_eq!(thin(&drawn), runs);
+                assert_eq!(thin(&picture(&plain, &view, None)), 0);
+                for place in 0..keys.len() {
+                    let letters = drawn.labels.iter().filter(|label| label.text == letter(place));
+                    assert_eq!(letters.count(), 1, "{place} at {width} {basis:?} {sense:?}");
+                }
+            }
+        }
+    }
 }
 
 #[test]

@@ -20,46 +20,66 @@ pub enum Place {
     Step,
 }
 
+/// Which of two ways, as the one that is asked about sees it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Whose {
+    /// The one.
+    This,
+    /// The other.
+    Other,
+}
+
 /// A depth where the cheaper way changes.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Crossing {
+pub struct Crossing<W = Way> {
     /// The depth.
     pub depth: Length,
     /// The way that is cheaper below it.
-    pub below: Way,
+    pub below: W,
     /// On a run or at a step.
     pub place: Place,
 }
 
 /// All changes of the cheaper way, from ground down, over the depths that both ways serve.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct BreakEven {
+#[derive(Debug, Clone, PartialEq)]
+pub struct BreakEven<W = Way> {
     /// Every change.
-    pub crossings: Vec<Crossing>,
+    pub crossings: Vec<Crossing<W>>,
     /// The way that is cheaper first, before any change; `None` where the costs never differ.
-    pub first: Option<Way>,
+    pub first: Option<W>,
 }
 
-impl BreakEven {
+impl<W> Default for BreakEven<W> {
+    fn default() -> Self {
+        Self { crossings: Vec::new(), first: None }
+    }
+}
+
+impl<W> BreakEven<W> {
     /// The change after which one way stays ahead: the last one.
     #[must_use]
-    pub fn lasting(&self) -> Option<&Crossing> {
+    pub fn lasting(&self) -> Option<&Crossing<W>> {
         self.crossings.last()
     }
 }
 
-/// Finds every change of the cheaper way.
-pub(super) fn break_even(low: &WaySweep, high: &WaySweep, basis: Basis) -> BreakEven {
+/// Finds every change of the cheaper of two ways, which are called by these names.
+pub(super) fn break_even<W: Copy + PartialEq>(
+    [one, other]: [&WaySweep; 2],
+    names: [W; 2],
+    basis: Basis,
+) -> BreakEven<W> {
     let mut found = BreakEven::default();
-    let mut ahead: Option<Way> = None;
-    let mut start = low.start().max(high.start());
-    for end in pieces(low, high) {
-        let (Some(a), Some(b)) = (low.piece_at(end), high.piece_at(end)) else { break };
-        // 240 V less 480 V: above zero the 480 V way is cheaper. On the piece it has no step.
-        let gap = |depth: Length| low.cost_on(a, depth, basis) - high.cost_on(b, depth, basis);
-        let bend = low.over_lead(a, basis) + high.over_lead(b, basis) * -1.0;
+    let mut ahead: Option<W> = None;
+    let mut start = one.start().max(other.start());
+    let cheaper = |gap: Money| cheaper(gap, names);
+    for end in pieces(one, other) {
+        let (Some(a), Some(b)) = (one.piece_at(end), other.piece_at(end)) else { break };
+        // The one less the other: above zero the other is cheaper. On the piece it has no step.
+        let gap = |depth: Length| one.cost_on(a, depth, basis) - other.cost_on(b, depth, basis);
+        let bend = one.over_lead(a, basis) + other.over_lead(b, basis) * -1.0;
         // Between the ends of a part the gap only rises, or only falls.
-        let turn = bend.turn().map(|lead| meters(lead) - low.surface_run).filter(|turn| *turn > start && *turn < end);
+        let turn = bend.turn().map(|lead| meters(lead) - one.surface_run).filter(|turn| *turn > start && *turn < end);
         for end in turn.into_iter().chain([end]) {
             let (at_start, at_end) = (gap(start), gap(end));
             let slope = Money(at_end.0 - at_start.0);
@@ -89,7 +109,7 @@ fn crossing(start: Length, end: Length, gap: impl Fn(Length) -> Money) -> Length
     bracketed_root(over, 0.0, 1.0, 0.0).map_or(straight, |share| start + (end - start) * share)
 }
 
-fn change(found: &mut BreakEven, ahead: &mut Option<Way>, way: Way, depth: Length, place: Place) {
+fn change<W: Copy + PartialEq>(found: &mut BreakEven<W>, ahead: &mut Option<W>, way: W, depth: Length, place: Place) {
     match *ahead {
         None => found.first = Some(way),
         Some(before) if before != way => found.crossings.push(Crossing { depth, below: way, place }),
@@ -98,19 +118,19 @@ fn change(found: &mut BreakEven, ahead: &mut Option<Way>, way: Way, depth: Lengt
     *ahead = Some(way);
 }
 
-fn cheaper(gap: Money) -> Option<Way> {
+fn cheaper<W>(gap: Money, [one, other]: [W; 2]) -> Option<W> {
     match gap.0.partial_cmp(&0.0)? {
-        Ordering::Greater => Some(Way::V480),
-        Ordering::Less => Some(Way::V240),
+        Ordering::Greater => Some(other),
+        Ordering::Less => Some(one),
         Ordering::Equal => None,
     }
 }
 
 /// Ends of the pieces on which neither way steps, ascending, as deep as both ways reach.
-fn pieces(low: &WaySweep, high: &WaySweep) -> Vec<Length> {
-    let (start, reach) = (low.start().max(high.start()), low.reach().min(high.reach()));
+fn pieces(one: &WaySweep, other: &WaySweep) -> Vec<Length> {
+    let (start, reach) = (one.start().max(other.start()), one.reach().min(other.reach()));
     let mut ends: Vec<Length> =
-        low.pieces.iter().chain(&high.pieces).map(|piece| piece.to).filter(|to| *to > start && *to <= reach).collect();
+        one.pieces.iter().chain(&other.pieces).map(|piece| piece.to).filter(|to| *to > start && *to <= reach).collect();
     ends.sort_by(|a, b| a.value.total_cmp(&b.value));
     ends.dedup();
     ends

@@ -3,6 +3,7 @@
 //! The answer keeps what does not depend on a bad figure: without a depth the curves still stand, without a motor the
 //! errors still say what is missing.
 
+mod beside;
 mod break_even;
 mod cooler;
 mod deeper;
@@ -22,7 +23,7 @@ mod water;
 mod ways;
 mod year;
 
-pub use break_even::{BreakEven, Crossing, Place};
+pub use break_even::{BreakEven, Crossing, Place, Whose};
 pub use duty::{DutyHours, NoYear};
 pub use here::{Here, Saving, WayHere};
 pub use motor::MotorLoad;

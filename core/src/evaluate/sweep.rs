@@ -1,7 +1,7 @@
 //! Cost against depth, exact at every depth: each way is a list of pieces that end where its conductor grows or what it
 //! needs beyond its lead changes.
 
-use super::break_even::{BreakEven, break_even};
+use super::break_even::{BreakEven, Whose, break_even};
 use super::ways::{EnergyPrices, Outfit};
 use crate::cable::lead::{Demands, Run};
 use crate::cost::price::lead_price;
@@ -148,6 +148,15 @@ impl WaySweep {
         self.energy.is_some() && !self.runs.is_empty() && self.runs.iter().all(|run| run.yearly.is_some())
     }
 
+    /// Where the cheaper of this way and another changes; nothing of the years where they are not known of both.
+    #[must_use]
+    pub fn even_with(&self, other: &Self, basis: Basis) -> BreakEven<Whose> {
+        match basis {
+            Basis::Lifetime if !(self.has_lifetime() && other.has_lifetime()) => BreakEven::default(),
+            _ => break_even([self, other], [Whose::This, Whose::Other], basis),
+        }
+    }
+
     /// The deepest setting that any listed conductor serves; zero where none does even at ground.
     #[must_use]
     pub fn reach(&self) -> Length {
@@ -219,6 +228,8 @@ pub struct Sweep {
     pub surface_run: Length,
     /// Where the cheaper way changes, by [`Basis`].
     pub break_even: [BreakEven; 3],
+    /// Further ways that were asked for; none in an evaluation.
+    pub beside: Vec<WaySweep>,
 }
 
 impl Sweep {
@@ -226,9 +237,9 @@ impl Sweep {
     pub(super) fn of(ways: [WaySweep; 2], surface_run: Length) -> Self {
         let break_even = Basis::ALL.map(|basis| match basis {
             Basis::Lifetime if !ways.iter().all(WaySweep::has_lifetime) => BreakEven::default(),
-            _ => break_even(&ways[0], &ways[1], basis),
+            _ => break_even([&ways[0], &ways[1]], Way::ALL, basis),
         });
-        Self { ways, surface_run, break_even }
+        Self { ways, surface_run, break_even, beside: Vec::new() }
     }
 
     /// A way's sweep.

@@ -2,6 +2,7 @@
 
 use super::Text;
 use super::answer::volts;
+use wellwright_core::evaluate::Whose;
 use wellwright_core::evaluate::range::{Band, Uncertain};
 use wellwright_core::job::Way;
 
@@ -12,6 +13,13 @@ pub struct Cost {
     pub band: fn(Band) -> Text,
     pub metal_slider: Text,
     pub stands_label: fn(Way) -> Text,
+    pub beside: Text,
+    pub beside_shown: fn(usize) -> String,
+    pub beside_costs: fn(&str, &str) -> String,
+    pub beside_against: fn(Way, &str) -> String,
+    pub beside_even: fn(&str, Whose) -> String,
+    pub beside_always: fn(Whose) -> Text,
+    pub beside_same: Text,
     pub energy: Text,
     pub duty: Text,
     pub duty_hint: Text,
@@ -77,6 +85,22 @@ pub const ENGLISH: Cost = Cost {
         Way::V240 => "Equipment at 240\u{a0}V",
         Way::V480 => "Equipment at 480\u{a0}V",
     },
+    beside: "More ways along the curve",
+    beside_shown: |count| if count == 0 { String::new() } else { format!("{count} shown") },
+    beside_costs: |cost, depth| format!("{cost} at {depth}."),
+    beside_against: |way, how| format!("Against {}: {how}", volts(way)),
+    beside_even: |depths, below| {
+        let then = match below {
+            Whose::This => "cheaper",
+            Whose::Other => "dearer",
+        };
+        format!("even at {depths}, {then} below.")
+    },
+    beside_always: |whose| match whose {
+        Whose::This => "cheaper at every depth.",
+        Whose::Other => "dearer at every depth.",
+    },
+    beside_same: "costs the same.",
     energy: "Energy",
     duty: "Duty of a year",
     duty_hint: "one line each: flow, hours; gpm unless a first line names units",
@@ -166,6 +190,26 @@ pub const SPANISH: Cost = Cost {
         Way::V240 => "Equipo a 240\u{a0}V",
         Way::V480 => "Equipo a 480\u{a0}V",
     },
+    beside: "Más formas sobre la curva",
+    beside_shown: |count| match count {
+        0 => String::new(),
+        1 => "1 a la vista".to_owned(),
+        count => format!("{count} a la vista"),
+    },
+    beside_costs: |cost, depth| format!("{cost} a {depth}."),
+    beside_against: |way, how| format!("Frente a {}: {how}", volts(way)),
+    beside_even: |depths, below| {
+        let then = match below {
+            Whose::This => "más barata",
+            Whose::Other => "más cara",
+        };
+        format!("igual a {depths}, {then} de ahí abajo.")
+    },
+    beside_always: |whose| match whose {
+        Whose::This => "más barata a cualquier profundidad.",
+        Whose::Other => "más cara a cualquier profundidad.",
+    },
+    beside_same: "cuesta lo mismo.",
     energy: "Energía",
     duty: "Régimen de un año",
     duty_hint: "una línea cada uno: caudal, horas; en gpm si la primera línea no dice las unidades",

@@ -1,5 +1,6 @@
 //! Cost: prices, what each way costs, how sure the saving is, and every step of the curve.
 
+use super::beside::Beside;
 use super::curve_choices::CurveChoices;
 use super::figures::{Figures, any_wrong, typed_note};
 use super::outlook::Outlook;
@@ -52,6 +53,7 @@ pub fn Inputs(
         <super::book::Prices desk=desk />
         <QuantityField field=Field::CableMetal open=open />
         <CurveChoices desk=desk />
+        <Beside desk=desk />
         <QuantityField field=Field::CableFixed open=open />
         <QuantityField field=Field::ExtraEquipment open=open />
         <PriceSource open=open />
@@ -73,7 +75,9 @@ pub fn Inputs(
 /// Where the prices come from, in the user's words; a demo job says that they are invented.
 #[component]
 fn PriceSource(open: Open) -> impl IntoView {
-    let stand_in = move || open.sheet.with(|sheet| sheet.job.demo.then_some(words().list.demo_prices));
+    let stand_in = move || {
+        open.sheet.with(|sheet| (sheet.job.demo && sheet.job.book.is_empty()).then_some(words().list.demo_prices))
+    };
     view! {
         <div class="field line">
             <label for="prices.source">{words().fields.price_source}</label>

@@ -3,6 +3,7 @@
 
 mod answers;
 mod bar;
+mod beside;
 pub mod book;
 mod cable;
 mod cell;
@@ -48,7 +49,7 @@ use nudge::Nudge;
 use supply::Supply;
 use wellwright_core::evaluate::range::{Band, band};
 use wellwright_core::evaluate::{Basis, Evaluation, Sense, Sweep};
-use wellwright_core::job::{Choices, Field};
+use wellwright_core::job::{Choices, Field, WayKey};
 use wellwright_core::papers::{Topic, working};
 use wellwright_core::pump::motor::MotorKind;
 
@@ -74,7 +75,9 @@ pub struct Desk {
     pub sense: RwSignal<Sense>,
     /// What the band along the curve shows.
     pub band: RwSignal<Band>,
-    /// The evaluation in that sense.
+    /// The further ways that stand along the curve.
+    pub beside: RwSignal<Vec<WayKey>>,
+    /// The evaluation in that sense, with those ways.
     pub seen: Memo<Evaluation>,
     /// The working that is open.
     working: RwSignal<Option<Opened>>,
@@ -145,6 +148,11 @@ pub fn JobPage(
     let open = Open::on_shelf(app, id);
     let sense = RwSignal::new(Sense::default());
     let asked = RwSignal::new(Basis::Installed);
+    let beside = RwSignal::new(Vec::new());
+    let seen = move |answer: &Evaluation| {
+        let (sense, keys) = (sense.get(), beside.get());
+        open.sheet.with(|sheet| answer.with_beside(&sheet.job, sense, &keys))
+    };
     let years = Memo::new(move |_| open.answer.with(|answer| answer.sweep.as_ref().is_some_and(Sweep::has_lifetime)));
     let desk = Desk {
         open,
@@ -155,7 +163,8 @@ pub fn JobPage(
         asked,
         sense,
         band: RwSignal::new(Band::default()),
-        seen: Memo::new(move |_| open.answer.with(|answer| answer.in_sense(sense.get()))),
+        beside,
+        seen: Memo::new(move |_| open.answer.with(seen)),
         working: RwSignal::new(None),
         turned: StoredValue::new(false),
         book: book::Unfolded::default(),
