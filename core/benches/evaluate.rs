@@ -3,7 +3,9 @@
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use std::hint::black_box;
-use wellwright_core::evaluate::{Basis, Evaluation, evaluate};
+use wellwright_core::evaluate::range::saving_range;
+use wellwright_core::evaluate::ranking::ranking;
+use wellwright_core::evaluate::{Basis, Evaluation, Sense, evaluate};
 use wellwright_core::job::{Field, Job, Way, wire};
 use wellwright_core::pump::demo::HOUSE_WELL;
 use wellwright_core::quantity::{Entry, Unit, feet};
@@ -37,6 +39,19 @@ fn benches(c: &mut Criterion) {
     let mut no_depth = job();
     no_depth.set(Field::PumpSetting, None);
     c.bench_function("one full sweep, both ways", |b| b.iter(|| evaluate(black_box(&no_depth))));
+
+    // Four more ways along the curve, 0 to 3,000 ft: what they need beyond the lead, every step, energy of the years.
+    let keys: Vec<_> = answer.can_be_beside().iter().take(4).map(|place| answer.ways.all[*place].key()).collect();
+    let four = |answer: &Evaluation| answer.with_beside(&whole, Sense::LongerLead, &keys);
+    assert_eq!(four(&answer).sweep.unwrap().beside.len(), 4);
+    c.bench_function("a sweep of four ways", |b| b.iter(|| four(black_box(&answer))));
+
+    let asked = four(&answer).sweep.unwrap();
+    let pairs = || asked.beside.iter().flat_map(|one| asked.ways.iter().map(move |other| (one, other)));
+    let even = || pairs().map(|(one, other)| one.even_with(other, Basis::Lifetime).crossings.len()).sum::<usize>();
+    c.bench_function("break-evens of eight pairs over the years", |b| b.iter(even));
+    c.bench_function("the range of the saving", |b| b.iter(|| saving_range(black_box(&answer)).is_ok()));
+    c.bench_function("the ranking of the assumptions", |b| b.iter(|| ranking(black_box(&whole), &answer)));
 
     let text = include_str!("../examples/jobs/house_and_stock_well.json");
     c.bench_function("read one job file", |b| b.iter(|| wire::read_text(black_box(text))));

@@ -58,11 +58,10 @@ fn beside(answer: &Evaluation, job: &Job, sense: Sense, keys: &[WayKey]) -> Vec<
         pair[voltage as usize] = Some(place);
         let base = base.as_ref();
         let swept = Swept { inputs: &inputs, choices: &job.choices, base, ways, pair, surface_run, cooler };
-        let sweep = match sense {
-            Sense::LongerLead => swept.longer(),
-            Sense::DeeperWater => deeper::deeper(&swept, water).or_else(|| swept.longer()),
-        };
-        Some(sweep?.way(voltage).clone())
+        match sense {
+            Sense::DeeperWater if answer.deeper.is_some() => deeper::alone(&swept, water, voltage),
+            _ => swept.longer_alone(voltage),
+        }
     };
     answer.can_be_beside().into_iter().filter(asked).filter_map(one).collect()
 }

@@ -48,15 +48,19 @@ struct Segment {
 
 /// Sweeps both ways over deeper water, or `None` while the power at the shaft is not known.
 pub(super) fn deeper(swept: &Swept, water: &Water) -> Option<Sweep> {
+    let one = |way| alone(swept, water, way);
+    Some(Sweep::of([one(Way::V240)?, one(Way::V480)?], swept.surface_run))
+}
+
+/// Sweeps the one way that stands for a voltage over deeper water.
+pub(super) fn alone(swept: &Swept, water: &Water, way: Way) -> Option<WaySweep> {
     if swept.choices.motor_kind() != MotorKind::Submersible {
         return None;
     }
     let setting = swept.inputs.pump_setting.as_ref().ok()?.value;
     let line = line(water, setting)?;
     let shallowest = (setting - water.static_level?).max(feet(0.0));
-    let segments = segments(line, shallowest);
-    let one = |way| of_way(way, swept, &segments, setting);
-    Some(Sweep::of([one(Way::V240)?, one(Way::V480)?], swept.surface_run))
+    of_way(way, swept, &segments(line, shallowest), setting)
 }
 
 fn of_way(way: Way, swept: &Swept, segments: &[Segment], setting: Length) -> Option<WaySweep> {

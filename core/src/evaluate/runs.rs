@@ -42,6 +42,12 @@ impl Swept<'_> {
         Some(Sweep::of([of(Way::V240, low)?, of(Way::V480, high)?], self.surface_run))
     }
 
+    /// Sweeps the one way that stands for a voltage.
+    pub fn longer_alone(&self, way: Way) -> Option<WaySweep> {
+        let fitted = self.base?.fitted(self.ways.all.get(self.place(way)?)?);
+        self.of_way(way, fitted.as_ref(), None)
+    }
+
     fn of_way(&self, way: Way, fitted: Option<&Fitted>, low: Option<&Fitted>) -> Option<WaySweep> {
         let prices = self.inputs.prices.as_ref().ok()?;
         let motor = self.inputs.motor_power.as_ref().ok()?.value;
