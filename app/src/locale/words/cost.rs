@@ -191,11 +191,7 @@ pub const SPANISH: Cost = Cost {
         Way::V480 => "Equipo a 480\u{a0}V",
     },
     beside: "Más formas sobre la curva",
-    beside_shown: |count| match count {
-        0 => String::new(),
-        1 => "1 a la vista".to_owned(),
-        count => format!("{count} a la vista"),
-    },
+    beside_shown: |count| if count == 0 { String::new() } else { format!("{count} a la vista") },
     beside_costs: |cost, depth| format!("{cost} a {depth}."),
     beside_against: |way, how| format!("Frente a {}: {how}", volts(way)),
     beside_even: |depths, below| {
