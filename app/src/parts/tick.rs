@@ -19,7 +19,7 @@ pub fn Tick(
     /// Called with the new state.
     on_tick: Callback<bool>,
 ) -> impl IntoView {
-    let note_id = format!("{id}.note");
+    let note_id = format!("{id}-says");
     let has_note = Memo::new(move |_| note.with(|note| !note.is_empty()));
     view! {
         <div class="tick">
