@@ -78,6 +78,7 @@ const NAMES: &[(&str, &[&str])] = &[
         ],
     ),
     ("app/src/parts/switch.rs", &["typed", "assumed"]),
+    ("app/src/parts/tick.rs", &["{id}-says"]),
     ("app/src/parts/quantity_field.rs", &["typed", "assumed", "empty", "error", "rest", "{name}-says"]),
     // Keyboards that a phone offers.
     ("app/src/parts/quantity_field.rs", &["text", "decimal"]),
