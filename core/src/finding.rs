@@ -1,7 +1,7 @@
 //! What is computed but unwise or unsafe: codes and quantities, no sentences.
 
 use crate::cable::filter::Remedy;
-use crate::job::{Field, Part, Way};
+use crate::job::{Field, Part, Reading, Way};
 use crate::power::volts::LEAST_SHARE;
 use crate::pump::curve::CurveWarning;
 use crate::quantity::{
@@ -364,6 +364,20 @@ pub enum Finding {
     WayGone,
     /// The price book can't be read.
     BookUnreadable,
+    /// The pressure that is held lies near the end of the transducer's span.
+    SensorRange {
+        /// Pressure that is held.
+        setpoint: Pressure,
+        /// The transducer's span.
+        span: Pressure,
+    },
+    /// The transducer and its line stand where they can freeze.
+    SensorFreezes,
+    /// A reading that nobody may go on with.
+    ReadingStop {
+        /// Which.
+        reading: Reading,
+    },
     /// A verdict flips within the likely range of a figure that is assumed.
     AssumptionDecides {
         /// The figure.
@@ -429,6 +443,7 @@ impl Finding {
             | Self::HeatOrAltitude { left: None, .. }
             | Self::EnclosureWrong { .. }
             | Self::NoVoltsLeft
+            | Self::ReadingStop { .. }
             | Self::LeadPeakHigh { .. }
             | Self::SupplyNoSize
             | Self::UtilityPassed { .. }
@@ -513,6 +528,9 @@ impl Finding {
             Self::WayGone => "WAY_GONE",
             Self::EquipmentUnreadable => "EQUIPMENT_UNREADABLE",
             Self::BookUnreadable => "BOOK_UNREADABLE",
+            Self::SensorRange { .. } => "SENSOR_RANGE",
+            Self::SensorFreezes => "SENSOR_FREEZES",
+            Self::ReadingStop { .. } => "READING_STOP",
             Self::AssumptionDecides { .. } => "ASSUMPTION_DECIDES",
             Self::DutyUnreadable => "DUTY_UNREADABLE",
             Self::DutyNotMet { .. } => "DUTY_NOT_MET",

@@ -1,7 +1,7 @@
 //! Every sum of a pump power system for a deep well on a single-phase line.
 //!
 //! The road through the crate, each word a module that reads only what stands to its right:
-//! `papers` → `evaluate` → `job` → {`water`, `pump`, `power`, `cable`, `cost`} → {`numeric`, `quantity`, `error`, `finding`,
+//! {`papers`, `startup`} → `evaluate` → `job` → {`water`, `pump`, `power`, `cable`, `cost`} → {`numeric`, `quantity`, `error`, `finding`,
 //! `standards`, `table`}.
 //! The chapters do not read one another; [`evaluate::evaluate`] carries the motor's current to the cable and
 //! the cable's size to its price.
@@ -37,5 +37,6 @@ pub mod power;
 pub mod pump;
 pub mod quantity;
 pub mod standards;
+pub mod startup;
 pub mod table;
 pub mod water;

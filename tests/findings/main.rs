@@ -18,6 +18,7 @@ mod power_supply;
 mod power_told;
 mod pump;
 mod ranking;
+mod startup;
 mod told;
 mod water;
 

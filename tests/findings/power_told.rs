@@ -84,10 +84,13 @@ pub fn jobs() -> Vec<(Job, &'static [Told])> {
     (outdoors.choices.place, outdoors.choices.enclosure) = (Some(Place::Outdoors), Some(EnclosureType::T1));
     let mut gone = field();
     (gone.way, gone.families) = (Some(WayKey::Own("Mine".into())), "x".into());
+    let mut frost = with(house(), &[(Field::TransducerSpan, 65.0)]);
+    frost.choices.freezing = Some(true);
     let mut cooler = house();
     cooler.choices.cooler_water = Some(true);
     let mut all = vec![
         (cooler, &[("COOLER_WATER_IDLE", PAIR)] as &[Told]),
+        (frost, &[("SENSOR_RANGE", PAIR), ("SENSOR_FREEZES", &[])]),
         (by(field(), Kind::Doubling), &[("SUPPLY_NOT_TAKEN", &["actual"])]),
         (by(field(), Kind::ConvertingActive), &[("DRIVE_AMPS_SHORT", PAIR)]),
         (by(with(field(), &[(Field::MotorPower, 160.0)]), Kind::LargeLowHarmonic), &[("DRIVE_SIZE_SHORT", PAIR)]),

@@ -7,4 +7,5 @@ mod files;
 mod jobs;
 mod places;
 mod process;
+mod record;
 mod verdicts;

@@ -54,7 +54,14 @@ const WORDS: [(&str, &str); 26] = [
 ];
 
 /// Places that hold a truth value.
-const TRUTHS: [&str; 4] = ["cable.terminals_marked_75", "cable.cooler_water", "supply.shaded", "motor.inverter_duty"];
+const TRUTHS: [&str; 6] = [
+    "cable.terminals_marked_75",
+    "cable.cooler_water",
+    "supply.shaded",
+    "motor.inverter_duty",
+    "startup.restart",
+    "startup.freezing",
+];
 /// Places that hold a number of parallel sets.
 const SETS: [&str; 2] = ["cable.most_sets", "supply.most_sets"];
 

@@ -22,6 +22,7 @@ mod power_refused;
 mod pump;
 mod pump_paste;
 mod pump_refused;
+mod record;
 mod road;
 mod silence;
 mod stand_ins;

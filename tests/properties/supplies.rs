@@ -23,7 +23,7 @@ pub struct Supplies {
 }
 
 /// Each field with the range that jobs are likely to have, and how often of ten it is entered.
-const LIKELY: [(Field, f64, f64, u32); 47] = [
+const LIKELY: [(Field, f64, f64, u32); 49] = [
     (Field::SupplyVolts, 200.0, 600.0, 3),
     (Field::TransformerRating, 5.0, 500.0, 3),
     (Field::TransformerImpedance, 1.0, 8.0, 5),
@@ -71,6 +71,8 @@ const LIKELY: [(Field, f64, f64, u32); 47] = [
     (Field::HoursHigh, 1500.0, 8784.0, 3),
     (Field::EnergyLow, 0.0, 0.1, 3),
     (Field::EnergyHigh, 0.15, 1.0, 3),
+    (Field::TransducerSpan, 10.0, 1000.0, 3),
+    (Field::RestartDelay, 0.0, 3600.0, 3),
 ];
 
 impl Supplies {
@@ -107,6 +109,7 @@ pub fn entry(field: Field, value: f64, system: UnitSystem) -> Entry {
         Kind::MoneyPerLength => (Unit::DollarPerFoot, Unit::DollarPerMeter, 1.0 / 0.3048),
         Kind::EnergyPrice => (Unit::DollarPerKilowattHour, Unit::DollarPerKilowattHour, 1.0),
         Kind::Life => (Unit::Year, Unit::Year, 1.0),
+        Kind::Delay => (Unit::Second, Unit::Second, 1.0),
         Kind::DemandPrice => (Unit::DollarPerKilowatt, Unit::DollarPerKilowatt, 1.0),
         Kind::MonthlyPrice => (Unit::DollarPerMonth, Unit::DollarPerMonth, 1.0),
         Kind::Months => (Unit::Month, Unit::Month, 1.0),

@@ -19,6 +19,7 @@ mod power_jobs;
 mod pump;
 mod rows;
 mod service;
+mod startup;
 mod sums;
 mod water;
 mod water_flow;
@@ -43,7 +44,8 @@ pub enum Answer {
 /// Why a row can't be answered, or the answer.
 pub type Answered = Result<Answer, String>;
 
-const CHAPTERS: [(&str, &str); 23] = [
+const CHAPTERS: [(&str, &str); 24] = [
+    ("startup", include_str!("startup.csv")),
     ("water", include_str!("water.csv")),
     ("water_properties", include_str!("water_properties.csv")),
     ("water_friction", include_str!("water_friction.csv")),
@@ -81,6 +83,7 @@ fn answer(row: &Row) -> Answered {
         .or_else(|| book::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| circuit::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| service::answer(&row.quantity, &row.unit, &inputs))
+        .or_else(|| startup::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| money::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| sums::answer(&row.quantity, &row.unit, &inputs))
         .or_else(|| pump::answer(&row.quantity, &row.unit, &inputs))
@@ -106,6 +109,11 @@ fn walk(chapter: &str) {
     let faults: Vec<String> = rows.iter().filter_map(fault).collect();
     println!("{chapter}: {} values walked", rows.len());
     assert!(faults.is_empty(), "{} of {} {chapter} values miss:\n{}", faults.len(), rows.len(), faults.join("\n"));
+}
+
+#[test]
+fn settings_and_tests_of_the_start_up() {
+    walk("startup");
 }
 
 #[test]

@@ -78,6 +78,9 @@ const NAMES: &[(&str, &[&str])] = &[
         ],
     ),
     ("app/src/parts/switch.rs", &["typed", "assumed"]),
+    // Ids of controls, states that the style sheets tell apart, a keyboard, and what parts day and time.
+    ("app/src/pages/job/startup/readings.rs", &["reading.{}", "{id}-says", "error", "rest", "typed", "decimal"]),
+    ("app/src/platform/clock.rs", &["T"]),
     ("app/src/parts/tick.rs", &["{id}-says"]),
     ("app/src/parts/quantity_field.rs", &["typed", "assumed", "empty", "error", "rest", "{name}-says"]),
     // Keyboards that a phone offers.

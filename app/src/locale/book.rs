@@ -106,6 +106,12 @@ pub fn build_name(build: Build) -> &'static str {
     })
 }
 
+/// The day of a text such as `2026-11-01`, as people write it; another text as it stands.
+#[must_use]
+pub fn day_of(text: &str) -> String {
+    Date::of(text).map_or_else(|| text.to_owned(), day)
+}
+
 /// A day as people write it.
 #[must_use]
 pub fn day(date: Date) -> String {

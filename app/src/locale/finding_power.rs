@@ -2,7 +2,7 @@
 
 use super::power::{device as rating, kiloamperes, kilovolt_amperes, peak_volts, temperature};
 use super::quantity::{depth, percent, power};
-use super::water::{frequency, shaft};
+use super::water::{frequency, pressure, shaft};
 use super::{amperes, words};
 use wellwright_core::finding::{Finding, Severity};
 use wellwright_core::quantity::UnitSystem;
@@ -115,6 +115,11 @@ fn of_job(finding: &Finding, system: UnitSystem) -> Option<String> {
         Finding::TariffContradicts => words.tariff.to_owned(),
         Finding::BookUnreadable => words.book_unreadable.to_owned(),
         Finding::PriceMissing { way } => (words.price_missing)(*way),
+        Finding::SensorRange { setpoint, span } => {
+            (words.sensor_range)(&pressure(*setpoint, system).text(), &pressure(*span, system).text())
+        }
+        Finding::SensorFreezes => words.sensor_freezes.to_owned(),
+        Finding::ReadingStop { reading } => (words.reading_stop)((crate::locale::words().startup.reading)(*reading)),
         Finding::NoWayServes => words.no_way.to_owned(),
         Finding::WayGone => words.way_gone.to_owned(),
         Finding::EquipmentUnreadable => words.unreadable.to_owned(),

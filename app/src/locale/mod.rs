@@ -21,7 +21,8 @@ mod water;
 mod words;
 
 pub use book::{
-    book_error_text, book_fault_text, build_name, cell_shown, cell_typed, day, equipment_name, remedy_name, unit_word,
+    book_error_text, book_fault_text, build_name, cell_shown, cell_typed, day, day_of, equipment_name, remedy_name,
+    unit_word,
 };
 pub use currency::{count_in, counting_in, currency_of};
 pub use curve::{curve_problem_text, curve_read_text};

@@ -56,6 +56,10 @@ pub enum Choice {
     Insulation(Option<Rating>),
     /// Terminals marked 75 °C.
     Terminals(Option<bool>),
+    /// Whether the motor starts by itself after a power cut.
+    Restart(Option<bool>),
+    /// Whether the transducer can freeze.
+    Freezing(Option<bool>),
     /// Whether the water around the lead counts as cooler.
     CoolerWater(Option<bool>),
     /// Most parallel sets.
@@ -168,6 +172,8 @@ impl Choice {
             Self::Metal(metal) => choices.metal = metal,
             Self::Build(build) => choices.build = build,
             Self::Insulation(rating) => choices.insulation = rating,
+            Self::Restart(starts) => choices.restart = starts,
+            Self::Freezing(freezes) => choices.freezing = freezes,
             Self::CoolerWater(counts) => choices.cooler_water = counts,
             Self::Terminals(marked) => choices.terminals_marked_75 = marked,
             Self::Sets(sets) => choices.most_sets = sets,

@@ -11,7 +11,7 @@ pub mod shelf;
 
 pub use books::{AsideBook, Books, KeptBook};
 pub use edits::{Choice, Edit};
-pub use open::Open;
+pub use open::{Noted, Open};
 pub use settings::{Settings, Theme};
 pub use sheet::Sheet;
 pub use shelf::{Kept, SetAside, Shelf};
@@ -22,6 +22,8 @@ use crate::routes::Route;
 use edits::History;
 use leptos::prelude::*;
 use std::collections::BTreeMap;
+use wellwright_core::job::Record;
+use wellwright_core::job::record::Full;
 
 /// The signals of the page; one copy, handed down as context.
 #[derive(Clone, Copy)]
@@ -99,6 +101,17 @@ impl App {
         }
         self.history(id, |history| history.push(before, edit.topic()));
         self.put(id, after);
+    }
+
+    /// Adds to what was done and measured, and keeps it at once. No undo takes it back: it is a record.
+    pub fn record(self, id: &str, change: impl FnOnce(&mut Record) -> Result<(), Full>) -> Result<(), Full> {
+        let Some(mut sheet) = self.sheet_untracked(id) else { return Ok(()) };
+        let before = sheet.job.record.clone();
+        change(&mut sheet.job.record)?;
+        if sheet.job.record != before {
+            self.put(id, sheet);
+        }
+        Ok(())
     }
 
     /// Ends a run of edits to one field, so that the next is undone apart.
@@ -195,7 +208,10 @@ impl App {
 
     fn travel(self, id: &str, step: impl FnOnce(&mut History, Sheet) -> Option<Sheet>) {
         let Some(now) = self.sheet_untracked(id) else { return };
-        if let Some(then) = self.history(id, |history| step(history, now)).flatten() {
+        let record = now.job.record.clone();
+        if let Some(mut then) = self.history(id, |history| step(history, now)).flatten() {
+            // What was done and measured stays, whatever else is taken back.
+            then.job.record = record;
             self.put(id, then);
         }
     }

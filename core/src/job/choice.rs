@@ -160,6 +160,10 @@ pub struct Choices {
     /// True where the part of the lead that hangs in the water counts with the water's temperature, as far as the code
     /// lets it. Assumed: it does not.
     pub cooler_water: Option<bool>,
+    /// Whether the motor starts by itself after a power cut; assumed not.
+    pub restart: Option<bool>,
+    /// Whether the transducer and its line can freeze; assumed not.
+    pub freezing: Option<bool>,
     /// Most parallel sets of conductors. Assumed: 1.
     pub most_sets: Option<Sets>,
     /// How the demand is told. Assumed: as a flow.
@@ -227,6 +231,18 @@ impl Choices {
     pub fn terminals_marked_75(&self) -> bool {
         self.terminals_marked_75.unwrap_or(false)
     }
+    /// Whether the motor starts by itself after a power cut.
+    #[must_use]
+    pub fn restart(&self) -> bool {
+        self.restart.unwrap_or(false)
+    }
+
+    /// Whether the transducer can freeze.
+    #[must_use]
+    pub fn freezing(&self) -> bool {
+        self.freezing.unwrap_or(false)
+    }
+
     /// Whether the cooler water counts.
     #[must_use]
     pub fn cooler_water(&self) -> bool {

@@ -270,6 +270,10 @@ fields! {
     Discount = "energy.discount";
     /// Years that are counted.
     Years = "energy.years";
+    /// Pressure at which the transducer gives 20 mA.
+    TransducerSpan = "startup.transducer_span";
+    /// Wait before the motor starts again.
+    RestartDelay = "startup.restart_delay";
 }
 
 impl Field {

@@ -7,6 +7,7 @@ mod field;
 mod inputs;
 mod model;
 mod place;
+pub mod record;
 mod spec;
 pub mod wire;
 
@@ -17,4 +18,5 @@ pub(crate) use inputs::provisional;
 pub use inputs::{Inputs, MotorCurrent};
 pub use model::{Job, Way};
 pub use place::{Grounding, Place, WayKey};
+pub use record::{Check, Reading, Record};
 pub use spec::{Spec, Stand};

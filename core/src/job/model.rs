@@ -1,6 +1,6 @@
 //! A job as it was entered.
 
-use super::{Choices, Field, Part, WayKey};
+use super::{Choices, Field, Part, Record, WayKey};
 use crate::pump::motor::RatedVoltage;
 use crate::quantity::{ElectricPotential, Entry, Unit, volts};
 use serde::{Deserialize, Serialize};
@@ -103,6 +103,8 @@ pub struct Job {
     /// The ways that stand for 240 V and for 480 V along the curve of cost; until one is chosen, the job's own where it has
     /// that voltage, else the one that serves at the least cost.
     pub pair: [Option<WayKey>; 2],
+    /// What was done and measured on the site.
+    pub record: Record,
     figures: BTreeMap<Field, Entry>,
 }
 
@@ -140,6 +142,7 @@ impl Job {
         let texts = self.curve.is_empty() && self.families.is_empty() && self.book.is_empty() && self.duty.is_empty();
         self.figures.is_empty()
             && self.choices == Choices::default()
+            && self.record.is_empty()
             && self.way.is_none()
             && self.pair == [None, None]
             && texts

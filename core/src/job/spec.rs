@@ -68,6 +68,7 @@ pub(super) fn spec(field: Field) -> Spec {
         Some("motor") => motor(field),
         Some("cable") => lead(field),
         Some("supply") => supply(field),
+        Some("startup") => startup(field),
         _ => money(field),
     }
 }
@@ -199,6 +200,13 @@ fn supply(field: Field) -> Spec {
         Field::LineDistance => Spec::of(0.0, 500_000.0, Unit::Foot),
         Field::GeneratorRating => Spec::of(0.5, 2000.0, Unit::KilovoltAmpere),
         _ => Spec::of(0.3, 1.0, Unit::One).assumed(1.0),
+    }
+}
+
+fn startup(field: Field) -> Spec {
+    match field {
+        Field::TransducerSpan => Spec::of(10.0, 1000.0, Unit::PoundPerSquareInch).assumed(150.0),
+        _ => Spec::of(0.0, 3600.0, Unit::Second).assumed(60.0),
     }
 }
 

@@ -113,6 +113,12 @@ kinds! {
     Emission: PoundPerKilowattHour, KilogramPerKilowattHour;
     /// A life in years.
     Life: Year, Year;
+    /// Resistance of insulation.
+    Insulation: Megohm, Megohm;
+    /// Current of a transducer.
+    Signal: Milliampere, Milliampere;
+    /// A short while.
+    Delay: Second, Second;
 }
 
 /// Units, each with its name in files, its kind, and how many of the kind's first unit it is.
@@ -277,6 +283,12 @@ units! {
     DollarPerKilowattHour = "$/kWh", EnergyPrice, 1.0;
     /// Year.
     Year = "yr", Life, 1.0;
+    /// Megohm.
+    Megohm = "Mohm", Insulation, 1.0;
+    /// Milliampere.
+    Milliampere = "mA", Signal, 1.0;
+    /// Second.
+    Second = "s", Delay, 1.0;
     /// Currency per kilowatt of a month's largest power.
     DollarPerKilowatt = "$/kW", DemandPrice, 1.0;
     /// Currency per month.

@@ -43,6 +43,9 @@ pub struct FoundPower {
     pub full_speed: Text,
     pub unbalance: fn(&str, &str) -> String,
     pub no_way: Text,
+    pub sensor_range: fn(&str, &str) -> String,
+    pub sensor_freezes: Text,
+    pub reading_stop: fn(Text) -> String,
     pub way_gone: Text,
     pub unreadable: Text,
     pub book_unreadable: Text,
@@ -179,6 +182,11 @@ pub const ENGLISH: FoundPower = FoundPower {
             "Unequal volts leave {left} of the motor and the pump takes {shaft}. Balance the converter, or take the next motor."
         )
     },
+    sensor_range: |setpoint, span| {
+        format!("The setpoint of {setpoint} lies near the end of the transducer’s {span}. Take a wider span.")
+    },
+    sensor_freezes: "The transducer can freeze: take one that is filled with oil, on a line that is buried or heated.",
+    reading_stop: |reading| format!("{reading}: nobody may go on with that. Lock off and find the cause."),
     no_way: "No way to run this motor serves as things stand; each says why.",
     way_gone: "The way that was chosen is not among the equipment any more. Choose another.",
     unreadable: "The table of your own equipment can’t be read; the place stands beside it.",
@@ -329,6 +337,13 @@ pub const SPANISH: FoundPower = FoundPower {
             "Los voltajes desiguales dejan {left} del motor y la bomba toma {shaft}. Balancee el convertidor o use el motor siguiente."
         )
     },
+    sensor_range: |setpoint, span| {
+        format!(
+            "La consigna de {setpoint} queda cerca del final del rango del transductor, {span}. Ponga uno de mayor rango."
+        )
+    },
+    sensor_freezes: "El transductor puede helarse: ponga uno lleno de aceite, con su línea enterrada o con calefacción.",
+    reading_stop: |reading| format!("{reading}: así nadie debe seguir. Bloquee y encuentre la causa."),
     no_way: "Ninguna forma de mover este motor sirve tal como está; cada una dice por qué.",
     way_gone: "La forma que se eligió ya no está entre los equipos. Elija otra.",
     unreadable: "No se puede leer la tabla de sus equipos; el lugar está indicado junto a ella.",

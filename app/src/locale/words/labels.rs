@@ -134,6 +134,8 @@ pub const ENGLISH: Labels = Labels {
         Field::EnergyHigh => "Energy price, high",
         Field::Discount => "Discount rate",
         Field::Years => "Years counted",
+        Field::TransducerSpan => "Transducer span",
+        Field::RestartDelay => "Wait before it starts again",
         _ => "",
     },
     hint: |field| match field {
@@ -221,6 +223,8 @@ pub const ENGLISH: Labels = Labels {
         Field::EquipmentHigh => "over the price that is counted",
         Field::Discount => "of a year",
         Field::Years => "of the lifetime cost",
+        Field::TransducerSpan => "pressure at which it gives 20\u{a0}mA",
+        Field::RestartDelay => "while the water runs back",
         _ => "",
     },
 };
@@ -350,6 +354,8 @@ pub const SPANISH: Labels = Labels {
         Field::EnergyHigh => "Energía, alto",
         Field::Discount => "Tasa de descuento",
         Field::Years => "Años considerados",
+        Field::TransducerSpan => "Rango del transductor",
+        Field::RestartDelay => "Espera antes de arrancar",
         _ => "",
     },
     hint: |field| match field {
@@ -437,6 +443,8 @@ pub const SPANISH: Labels = Labels {
         Field::EquipmentHigh => "sobre el precio contado",
         Field::Discount => "al año",
         Field::Years => "del costo de vida útil",
+        Field::TransducerSpan => "presión a la que da 20\u{a0}mA",
+        Field::RestartDelay => "mientras el agua regresa",
         _ => "",
     },
 };

@@ -18,6 +18,7 @@ pub mod list;
 pub mod peak;
 pub mod picture;
 pub mod say;
+pub mod startup;
 pub mod tables;
 pub mod ways;
 pub mod working;
@@ -37,6 +38,8 @@ pub struct Words {
     pub book: book::Book,
     /// The cost page.
     pub cost: cost::Cost,
+    /// The start-up page.
+    pub startup: startup::Startup,
     /// Figures and choices of a job.
     pub fields: fields::Fields,
     /// The answer.
@@ -76,6 +79,7 @@ pub static ENGLISH: Words = Words {
     equipment: equipment::ENGLISH,
     book: book::ENGLISH,
     cost: cost::ENGLISH,
+    startup: startup::ENGLISH,
     fields: fields::ENGLISH,
     answer: answer::ENGLISH,
     picture: picture::ENGLISH,
@@ -100,6 +104,7 @@ pub static SPANISH: Words = Words {
     equipment: equipment::SPANISH,
     book: book::SPANISH,
     cost: cost::SPANISH,
+    startup: startup::SPANISH,
     fields: fields::SPANISH,
     answer: answer::SPANISH,
     picture: picture::SPANISH,

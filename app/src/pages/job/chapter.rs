@@ -45,6 +45,7 @@ pub fn page_of(field: Field) -> Page {
         | Field::CableImpedance
         | Field::MotorImpedance
         | Field::MotorPeakLimit => Page::Cable,
+        Field::TransducerSpan | Field::RestartDelay => Page::Startup,
         Field::CableFixed | Field::CableMetal | Field::ExtraEquipment => Page::Cost,
         Field::DeviceAmps
         | Field::SupplyVolts
@@ -81,6 +82,7 @@ fn page_of_finding(finding: &Finding) -> Page {
         | Finding::LeadPeakHigh { .. }
         | Finding::CoolerWaterIdle { .. }
         | Finding::PulsesCanMeet { .. } => Page::Cable,
+        Finding::SensorRange { .. } | Finding::SensorFreezes | Finding::ReadingStop { .. } => Page::Startup,
         Finding::BookUnreadable
         | Finding::PriceMissing { .. }
         | Finding::DutyUnreadable

@@ -244,6 +244,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
         Page::Power => view! { <power::Below desk=desk /> }.into_any(),
         Page::Cable => view! { <cable::Below desk=desk /> }.into_any(),
         Page::Cost => view! { <cost::Below desk=desk /> }.into_any(),
+        Page::Startup => view! { <startup::Below desk=desk /> }.into_any(),
         _ => ().into_any(),
     };
     let worked = Memo::new(move |_| {
@@ -263,6 +264,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
     let at_pump =
         Memo::new(move |_| here.get() == Page::Pump && open.answer.with(|answer| answer.water.system.is_some()));
     let at_power = Memo::new(move |_| here.get() == Page::Power);
+    let at_startup = Memo::new(move |_| here.get() == Page::Startup);
     let opened = Memo::new(move |_| desk.working.with(Option::is_some));
     let close = Callback::new(move |()| {
         desk.working.set(None);
@@ -288,7 +290,8 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
                 <div class="picture">
                     <Show when=move || at_power.get()><ways::Comparison desk=desk /></Show>
                     <Show when=move || at_pump.get()><pump::Picture open=desk.open /></Show>
-                    <Show when=move || !at_pump.get() && !at_power.get()><Living desk=desk type_depth=type_depth /></Show>
+                    <Show when=move || at_startup.get()><startup::Sheet desk=desk /></Show>
+                    <Show when=move || !at_pump.get() && !at_power.get() && !at_startup.get()><Living desk=desk type_depth=type_depth /></Show>
                     <Findings open=open />
                 </div>
             </section>

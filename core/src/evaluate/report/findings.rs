@@ -32,6 +32,7 @@ fn about(finding: &Finding) -> Told {
             vec![("way", json!(way))]
         }
         Finding::BeyondUsual { field, usual } => vec![("field", json!(field.path())), ("usual", json!(usual))],
+        Finding::ReadingStop { reading } => vec![("reading", json!(reading))],
         Finding::AssumptionDecides { field } => vec![("field", json!(field.path()))],
         Finding::DemandNotMet { by, .. } => vec![("by", json!(by))],
         Finding::PipeFast { part, .. } | Finding::PipeOverRating { part, .. } => vec![("part", json!(part))],
@@ -83,6 +84,7 @@ fn numbers(finding: &Finding) -> Told {
         Finding::MotorCoolingLow { speed: actual, advised, .. } => pair(speed(actual), speed(advised)),
         Finding::MotorOverloaded { shaft, rated, .. } => pair(horsepower(shaft), horsepower(rated)),
         Finding::SpeedBandNarrow { lowest, most, .. } => pair(hertz(lowest), hertz(most)),
+        Finding::SensorRange { setpoint, span } => pair(psi(setpoint), psi(span)),
         Finding::PipeFast { velocity, usual, .. } => pair(speed(velocity), speed(usual)),
         Finding::PumpInScreen { top } => vec![("limit", feet(top))],
         Finding::NameplateDisagrees { expected, nameplate, .. } => pair(amps(nameplate), amps(expected)),

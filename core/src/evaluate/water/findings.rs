@@ -8,7 +8,7 @@ use crate::job::{Control, DemandBy, Field, Inputs, Job, Part, Way};
 use crate::pump::curve::PumpCurve;
 use crate::pump::motor::running_current;
 use crate::pump::operating_point::NoOperatingPoint;
-use crate::quantity::{Length, Power, VolumeRate, feet, gpm, hertz, inches, volts};
+use crate::quantity::{Length, Power, VolumeRate, feet, gpm, hertz, inches, psi, volts};
 use crate::water::level::{off_bottom, short_of, submergence};
 use crate::water::line::usual_speed;
 
@@ -57,6 +57,7 @@ pub(crate) fn findings(job: &Job, inputs: &Inputs, water: &Water) -> Vec<Finding
     found.extend(cooling_low(water));
     found.extend(overloaded(job, inputs, water));
     found.extend(water.pump.as_ref().and_then(|pump| narrow_band(job, pump)));
+    found.extend(sensor(job, inputs));
     found.extend(fast_pipes(water));
     found.extend(Way::ALL.into_iter().filter_map(|way| nameplate_disagrees(inputs, way)));
     found
@@ -214,6 +215,23 @@ fn narrow_band(job: &Job, pump: &Pumping) -> Option<Finding> {
     let (least, most) = pump.band;
     let narrow = most - lowest < hertz(LEAST_BAND * (1.0 - SLACK)) || lowest < least * (1.0 - SLACK);
     narrow.then_some(Finding::SpeedBandNarrow { lowest, most, least })
+}
+
+/// Share of a transducer's span that the setpoint may take: common practice.
+pub(crate) const SENSOR_SHARE: f64 = 0.85;
+
+/// The transducer of a pressure that a drive holds: its span, and frost.
+fn sensor(job: &Job, inputs: &Inputs) -> Vec<Finding> {
+    if job.choices.control() != crate::job::Control::ConstantPressure {
+        return Vec::new();
+    }
+    let (setpoint, span) = (inputs.entered.get(Field::Pressure, psi), inputs.entered.get(Field::TransducerSpan, psi));
+    let near_its_end = setpoint
+        .zip(span)
+        .filter(|(setpoint, span)| *setpoint > *span * SENSOR_SHARE * (1.0 + SLACK))
+        .map(|(setpoint, span)| Finding::SensorRange { setpoint, span });
+    let freezes = job.choices.freezing().then_some(Finding::SensorFreezes);
+    near_its_end.into_iter().chain(freezes).collect()
 }
 
 fn fast_pipes(water: &Water) -> Vec<Finding> {

@@ -10,7 +10,7 @@ mod well;
 
 pub use demand::{Demand, USERS};
 pub use findings::NEAR_BOTTOM_FEET;
-pub(crate) use findings::{LEAST_BAND, largest_load};
+pub(crate) use findings::{LEAST_BAND, SENSOR_SHARE, largest_load};
 pub use line::{Lift, Pipework, System};
 pub use pump::{CurveProblem, CurveRead, Duty, NoDuty, Pumping, Trace};
 pub use safety::{Cooling, DeadHead, PRECHARGE_SHARE, Surge, Tank};

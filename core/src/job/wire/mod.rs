@@ -2,6 +2,7 @@
 //!
 //! A file says its version in `schema`. A newer version than this build knows is refused and left alone.
 
+mod record;
 mod v1;
 
 use super::Job;

@@ -2,7 +2,7 @@
 //!
 //! A file is an object of groups; each group holds figures, `null` where nothing was entered, and choices.
 
-use super::WireError;
+use super::{WireError, record};
 use crate::cost::book_table::MOST_BYTES;
 use crate::job::{Field, Job, Part, Place, Sets, WayKey};
 use crate::quantity::{Entry, Unit};
@@ -12,15 +12,15 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Map, Value, json};
 
-const GROUPS: [&str; 11] =
-    ["site", "demand", "well", "line", "pump", "motor", "cable", "prices", "supply", "energy", "range"];
+const GROUPS: [&str; 12] =
+    ["site", "demand", "well", "line", "pump", "motor", "cable", "prices", "supply", "energy", "range", "startup"];
 
-fn bad(path: &str, detail: impl Into<String>) -> WireError {
+pub(super) fn bad(path: &str, detail: impl Into<String>) -> WireError {
     WireError::BadField { path: path.to_owned(), detail: detail.into() }
 }
 
 /// A value of a type. No type of version 1 is a list; the deserializer would take one for an object's values in order.
-fn of<T: DeserializeOwned>(value: &Value, path: &str) -> Result<T, WireError> {
+pub(super) fn of<T: DeserializeOwned>(value: &Value, path: &str) -> Result<T, WireError> {
     if value.is_array() {
         return Err(bad(path, "a list has no place here"));
     }
@@ -45,7 +45,7 @@ fn figure(value: &Value, path: &str) -> Result<Option<Entry>, WireError> {
     of(value, path)
 }
 
-fn members<'a>(value: &'a Value, path: &str) -> Result<&'a Map<String, Value>, WireError> {
+pub(super) fn members<'a>(value: &'a Value, path: &str) -> Result<&'a Map<String, Value>, WireError> {
     value.as_object().ok_or_else(|| bad(path, "not an object"))
 }
 
@@ -57,6 +57,7 @@ pub(super) fn read(value: &Value) -> Result<Job, WireError> {
             "name" => job.name = of(member, name)?,
             "note" => job.note = of(member, name)?,
             "demo" => job.demo = of(member, name)?,
+            "record" => job.record = record::read(member, name)?,
             group if GROUPS.contains(&group) => {
                 for (key, member) in members(member, group)? {
                     slot(&mut job, &format!("{group}.{key}"), member)?;
@@ -104,6 +105,8 @@ fn slot(job: &mut Job, path: &str, value: &Value) -> Result<(), WireError> {
         "cable.insulation" => choices.insulation = word(value, path)?,
         "cable.terminals_marked_75" => choices.terminals_marked_75 = word(value, path)?,
         "cable.cooler_water" => choices.cooler_water = word(value, path)?,
+        "startup.restart" => choices.restart = word(value, path)?,
+        "startup.freezing" => choices.freezing = word(value, path)?,
         "cable.most_sets" => choices.most_sets = word(value, path)?.map(|given| sets(given, path)).transpose()?,
         "demand.by" => choices.demand = word(value, path)?,
         "demand.depth_of" => choices.depth_of = word(value, path)?,
@@ -214,6 +217,8 @@ pub(super) fn write(job: &Job) -> Value {
     put("cable.insulation", json!(choices.insulation));
     put("cable.terminals_marked_75", json!(choices.terminals_marked_75));
     put("cable.cooler_water", json!(choices.cooler_water));
+    put("startup.restart", json!(choices.restart));
+    put("startup.freezing", json!(choices.freezing));
     put("cable.most_sets", json!(choices.most_sets.map(Sets::get)));
     put("demand.by", json!(choices.demand));
     put("demand.depth_of", json!(choices.depth_of));
@@ -234,6 +239,7 @@ pub(super) fn write(job: &Job) -> Value {
         put(pipe_path(part, 0), json!(pick.series.map(Series::key)));
         put(pipe_path(part, 1), json!(pick.size.map(Nominal::name)));
     }
+    file.insert("record".into(), record::write(&job.record));
     Value::Object(file)
 }
 
@@ -297,6 +303,7 @@ pub(super) fn schema() -> Value {
         "name": {"type": "string"},
         "note": {"type": "string"},
         "demo": {"type": "boolean", "description": "true for invented jobs"},
+        "record": record::schema(),
     });
     if let Some(map) = properties.as_object_mut() {
         map.extend(groups);
@@ -331,6 +338,8 @@ fn choice_schemas() -> Vec<(&'static str, Value)> {
         ("cable.insulation", words(&["60 degC", "75 degC", "90 degC"])),
         ("cable.terminals_marked_75", json!({"type": ["boolean", "null"]})),
         ("cable.cooler_water", json!({"type": ["boolean", "null"]})),
+        ("startup.restart", json!({"type": ["boolean", "null"]})),
+        ("startup.freezing", json!({"type": ["boolean", "null"]})),
         ("cable.most_sets", json!({"type": ["integer", "null"], "minimum": 1, "maximum": Sets::LIMIT})),
         ("demand.by", words(&["flow", "land", "people_and_stock"])),
         ("demand.depth_of", words(&["gross", "net"])),
