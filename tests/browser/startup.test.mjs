@@ -178,3 +178,115 @@ test('a second visit stands beside the first in one table', async (t) => {
   await table.getByText('24').waitFor();
   assert.match(plain(await table.innerText()), /RG[\s\S]*25 gpm[\s\S]*MT[\s\S]*24 gpm/);
 });
+
+/** Opens the large screens and gives what is done on them. */
+async function openBig(page, words = { open: 'One thing at a time, large' }) {
+  await page.getByRole('button', { name: words.open }).click();
+  const big = page.getByRole('dialog', { name: words.open });
+  await big.waitFor();
+  return {
+    big,
+    key: (name) => big.getByRole('button', { name, exact: true }),
+    heading: big.getByRole('heading', { level: 2 }),
+    /** Goes on until a screen with this heading. */
+    async walkTo(title) {
+      for (let step = 0; step < 80; step += 1) {
+        if ((await big.getByRole('heading', { level: 2 }).innerText()) === title) return;
+        const done = big.getByRole('button', { name: 'It is set' }).or(big.getByRole('button', { name: 'Later', exact: true })).or(big.getByRole('button', { name: 'Next', exact: true }));
+        await done.first().click();
+      }
+      assert.fail(`no screen ${title}`);
+    },
+  };
+}
+
+test('one thing a screen: settings, steps and readings by thumb, each kept at once', async (t) => {
+  const { page } = await openStartup(t);
+  const { big, key, heading, walkTo } = await openBig(page);
+  assert.equal(await heading.innerText(), 'Motor volts');
+  assert.match(plain(await big.locator('.val').innerText()), /460\s?V/);
+  await key('It is set').click();
+  await walkTo('Locked off, waited, tested for no voltage');
+  await key('Done').click();
+  await key('Back').click();
+  await big.getByText(/^done [A-Z]/).waitFor();
+  await walkTo('Readings');
+  assert.equal(await key('Next').isDisabled(), true);
+  await big.getByRole('textbox', { name: 'Name or initials' }).fill('RG');
+  await big.getByRole('button', { name: 'Begin a visit' }).click();
+  await key('Next').click();
+  await walkTo('Insulation to ground, after lowering');
+  for (const digit of ['0', '.', '4']) await key(digit).click();
+  const shown = big.locator('input.val');
+  assert.equal(await shown.inputValue(), '0.4');
+  // It stops: a plate, and nothing that goes on.
+  await big.getByText('Stop. Do not go on.').waitFor();
+  assert.equal(await key('Next').count(), 0);
+  await key('Retype').click();
+  for (const digit of ['2', '0', '1']) await key(digit).click();
+  await key('Erase one').click();
+  await key('0').click();
+  assert.equal(await shown.inputValue(), '200');
+  await big.getByText(/^before: 0\.4, at/).waitFor();
+  await key('Next').click();
+  await page.reload();
+  const { ticks, visits } = await kept(page);
+  assert.deepEqual(ticks.map(({ check, done }) => [check, done]), [['locked_off', true]]);
+  assert.deepEqual(visits[0].taken.map(({ text }) => text), ['0.4', '', '200'].filter((text, at) => at !== 1));
+  assert.equal(visits[0].by, 'RG');
+});
+
+test('the large screens fit a phone and are left by Escape; the pad stops where work stops', async (t) => {
+  const { page } = await openStartup(t);
+  const { big, key, walkTo } = await openBig(page);
+  for (const title of ['Current limit, motor side', 'Relief valve fitted, no valve between it and the pump', 'Readings']) {
+    await walkTo(title);
+    assert.deepEqual(await cutOff(page), [], title);
+  }
+  await big.getByRole('textbox', { name: 'Name or initials' }).fill('RG');
+  await big.getByRole('button', { name: 'Begin a visit' }).click();
+  await key('Next').click();
+  await walkTo('Insulation to ground, after lowering');
+  // Every key of the pad is large enough for a glove.
+  for (const button of await big.locator('.pad button').all()) {
+    const { width, height } = await button.boundingBox();
+    assert.ok(width >= 56 && height >= 56, `${width} × ${height}`);
+  }
+  await key('0').click();
+  await big.getByText('Stop. Do not go on.').waitFor();
+  assert.equal(await big.locator('.pad').count(), 0);
+  await key('Keep it, stop here').click();
+  await big.waitFor({ state: 'hidden' });
+  await page.getByText('Stop. Do not go on.').first().waitFor();
+  await page.getByRole('button', { name: 'One thing at a time, large' }).click();
+  await big.waitFor();
+  await page.keyboard.press('Escape');
+  await big.waitFor({ state: 'hidden' });
+});
+
+test('the screen stays awake while the large screens are open, and a browser without that goes on', async (t) => {
+  const prepare = (context) =>
+    context.addInitScript(() => {
+      window.locks = [];
+      Object.defineProperty(navigator, 'wakeLock', {
+        value: {
+          async request(kind) {
+            const lock = { kind, released: false, async release() { lock.released = true; } };
+            window.locks.push(lock);
+            return lock;
+          },
+        },
+      });
+    });
+  const { page } = await openStartup(t, { prepare });
+  const { big, key } = await openBig(page);
+  await key('It is set').click();
+  assert.deepEqual(await page.evaluate(() => window.locks), [{ kind: 'screen', released: false }]);
+  // Let go by the browser, it is taken again with the next key.
+  await page.evaluate(() => window.locks[0].release());
+  await key('It is set').click();
+  await page.waitForFunction(() => window.locks.length === 2);
+  await key('All of start-up').click();
+  await big.waitFor({ state: 'hidden' });
+  await page.waitForFunction(() => window.locks.every((lock) => lock.released));
+});

@@ -81,6 +81,9 @@ const NAMES: &[(&str, &[&str])] = &[
     // Ids of controls, states that the style sheets tell apart, a keyboard, and what parts day and time.
     ("app/src/pages/job/startup/readings.rs", &["reading.{}", "{id}-says", "error", "rest", "typed", "decimal"]),
     ("app/src/platform/clock.rs", &["T"]),
+    // No keyboard of the phone beside the pad; members of the browser's lock on the screen.
+    ("app/src/pages/job/startup/big/screens.rs", &["none"]),
+    ("app/src/platform/wake.rs", &["released", "wakeLock", "request", "screen", "release"]),
     ("app/src/parts/tick.rs", &["{id}-says"]),
     ("app/src/parts/quantity_field.rs", &["typed", "assumed", "empty", "error", "rest", "{name}-says"]),
     // Keyboards that a phone offers.

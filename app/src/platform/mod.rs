@@ -8,3 +8,4 @@ pub mod forms;
 pub mod language;
 pub mod storage;
 pub mod theme;
+pub mod wake;

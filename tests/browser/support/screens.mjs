@@ -13,7 +13,7 @@ export async function eachScreen(page, language, visit) {
   await app.goTo(id, 'water');
   for (const slug of slugs) {
     await app.goTo(id, slug);
-    const sign = { pump: app.setpoint, power: app.ways, papers: app.well }[slug] ?? app.depthSlider;
+    const sign = { pump: app.setpoint, power: app.ways, 'start-up': app.bigButton, papers: app.well }[slug] ?? app.depthSlider;
     await sign.waitFor();
     await visit(slug);
     if (await unfold(page)) await visit(`${slug}, unfolded`);

@@ -23,6 +23,7 @@ export class Wellwright {
   get redo() { return this.page.getByRole('banner').getByRole('button', { name: this.words.redo }); }
   get stations() { return this.page.getByRole('navigation', { name: this.words.pagesOfJob }); }
   get depthSlider() { return this.page.getByRole('slider', { name: this.words.depthSlider }); }
+  get bigButton() { return this.page.getByRole('button', { name: this.words.big }); }
   get setpoint() { return this.page.getByRole('slider', { name: this.words.setpoint }); }
   get curve() { return this.page.getByRole('group', { name: this.words.curve }); }
   get ways() { return this.page.getByRole('region', { name: this.words.ways }); }

@@ -1,5 +1,6 @@
 //! Start-up: the settings sheet, the check list, the readings of each visit, and the cautions of the day.
 
+mod big;
 mod checks;
 mod readings;
 mod settings;
@@ -65,6 +66,7 @@ pub fn Sheet(
     let (first, _) = words().cautions.startup.split_at(1);
     view! {
         <CautionBoxes cautions=first.to_vec() />
+        <big::Big desk=desk />
         <settings::Settings desk=desk />
     }
 }

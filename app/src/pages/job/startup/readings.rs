@@ -33,7 +33,7 @@ pub fn Readings(
     view! {
         <Group title=words.readings>
             <p class="note">{words.readings_hint}</p>
-            <NewVisit desk=desk />
+            <NewVisit desk=desk id="visit.by" />
             <Show when=move || begun.with(Option::is_some) fallback=move || view! { <p class="note">{words.no_visit}</p> }>
                 <h4>{move || begun.get()}</h4>
                 <Stop judged=judged />
@@ -46,7 +46,12 @@ pub fn Readings(
 
 /// Begins a visit.
 #[component]
-fn NewVisit(desk: Desk) -> impl IntoView {
+pub fn NewVisit(
+    /// What the pages share.
+    desk: Desk,
+    /// Id of the field, unique on the page.
+    id: &'static str,
+) -> impl IntoView {
     let words = &words().startup;
     let input = NodeRef::<html::Input>::new();
     let begin = move |event: leptos::ev::SubmitEvent| {
@@ -60,8 +65,8 @@ fn NewVisit(desk: Desk) -> impl IntoView {
     view! {
         <form class="new-visit" on:submit=begin>
             <div class="field line">
-                <label for="visit.by">{words.by}</label>
-                <input id="visit.by" node_ref=input maxlength="60" autocomplete="name" />
+                <label for=id>{words.by}</label>
+                <input id=id node_ref=input maxlength="60" autocomplete="name" />
             </div>
             <button class="btn" type="submit">{words.begin}</button>
         </form>
@@ -150,12 +155,13 @@ fn OneReading(reading: Reading, desk: Desk, judged: Memo<Option<VisitJudged>>) -
     }
 }
 
-fn last(record: &Record, reading: Reading) -> Option<String> {
+/// What stands for a reading of the last visit, as it was typed.
+pub fn last(record: &Record, reading: Reading) -> Option<String> {
     Some(record.visits().last()?.last(reading)?.text.clone())
 }
 
 /// What stood there before a correction.
-fn before(record: &Record, reading: Reading) -> String {
+pub fn before(record: &Record, reading: Reading) -> String {
     let words = &words().startup;
     let Some(visit) = record.visits().last() else { return String::new() };
     let told = told(visit, reading);
@@ -170,7 +176,7 @@ fn told(visit: &Visit, reading: Reading) -> Vec<String> {
 }
 
 /// Why what is typed is no reading.
-fn fault(reading: Reading, text: &str, judged: bool) -> Option<String> {
+pub fn fault(reading: Reading, text: &str, judged: bool) -> Option<String> {
     match locale::read(text, reading.kind()) {
         Err(reason) => Some(not_read_text(text, &reason)),
         Ok(Some(_)) if !judged => Some(words().startup.out_of_range.to_owned()),
@@ -178,12 +184,13 @@ fn fault(reading: Reading, text: &str, judged: bool) -> Option<String> {
     }
 }
 
-fn shown(entry: Entry, system: UnitSystem) -> String {
+/// A figure in the units of the screen.
+pub fn shown(entry: Entry, system: UnitSystem) -> String {
     locale::result(entry.shown_in(system)).text()
 }
 
 /// The verdict of a reading: the limit that it passed and what to look at, the likeliest first.
-fn said(judged: &Judged, system: UnitSystem) -> Option<(Level, String)> {
+pub fn said(judged: &Judged, system: UnitSystem) -> Option<(Level, String)> {
     let words = &words().startup;
     let severity = judged.severity?;
     let limit = judged.limit?;

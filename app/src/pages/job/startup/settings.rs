@@ -4,17 +4,23 @@ use crate::locale::{self, words};
 use crate::pages::job::Desk;
 use crate::parts::group::Group;
 use leptos::prelude::*;
+use wellwright_core::evaluate::Evaluation;
+use wellwright_core::job::Job;
 use wellwright_core::quantity::{Entry, UnitSystem};
 use wellwright_core::startup::{Setting, SettingCode, Value, settings};
 
 /// A setting in words.
 #[derive(Debug, Clone, PartialEq)]
-struct Line {
+pub struct Line {
     code: SettingCode,
-    value: String,
-    unit: &'static str,
-    safe: String,
-    assumed: bool,
+    /// What is entered.
+    pub value: String,
+    /// Its unit.
+    pub unit: &'static str,
+    /// What is safe.
+    pub safe: String,
+    /// Whether it goes by a figure that is assumed.
+    pub assumed: bool,
     waits: bool,
 }
 
@@ -52,6 +58,11 @@ pub fn Settings(
     }
 }
 
+/// One setting of a job in words.
+pub fn line_of(code: SettingCode, job: &Job, answer: &Evaluation, system: UnitSystem) -> Option<Line> {
+    settings(job, answer).iter().find(|setting| setting.code == code).map(|setting| line(setting, system))
+}
+
 fn line(setting: &Setting, system: UnitSystem) -> Line {
     let words = &words().startup;
     let shown = |entry: Entry| locale::result(entry.shown_in(system));
@@ -83,7 +94,6 @@ mod tests {
     use super::*;
     use crate::platform::storage::demo_jobs;
     use wellwright_core::evaluate::evaluate;
-    use wellwright_core::job::Job;
 
     #[test]
     fn every_setting_of_every_demo_job_says_a_value() {
