@@ -117,6 +117,9 @@ pub fn ReadingScreen(reading: Reading, walk: Walk) -> impl IntoView {
     let stops = Memo::new(move |_| {
         verdict.with(|judged| judged.as_ref().is_some_and(|judged| judged.severity == Some(Severity::Stop)))
     });
+    // What to do takes the place of the keys; they stay while the 0 of 0.8 is typed.
+    let pads =
+        move || !stops.get() || verdict.with(|judged| judged.as_ref().is_some_and(|judged| judged.value.value == 0.0));
     let before = Memo::new(move |_| open.sheet.with(|sheet| before(&sheet.job.record, reading)));
     let write = Callback::new(move |text: String| {
         let read = locale::read(&text, reading.kind()).ok().flatten();
@@ -156,7 +159,7 @@ pub fn ReadingScreen(reading: Reading, walk: Walk) -> impl IntoView {
             </div>
             <div aria-live="polite">{judgement}</div>
         </div>
-        <Show when=move || !stops.get()><Pad text=text write=write /></Show>
+        <Show when=pads><Pad text=text write=write /></Show>
         <Show
             when=move || stops.get()
             fallback=move || view! {
