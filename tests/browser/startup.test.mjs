@@ -104,6 +104,8 @@ test('a correction stands beside what was typed first, and undo of the job takes
   const { app, page } = await openStartup(t);
   await begin(page);
   const volts = reading(page, 'Supply volts, pump off');
+  // What is expected is seen before anything is typed.
+  await block(page, 'Supply volts, pump off').getByText(/the job predicts 240\sV/).waitFor();
   await volts.fill('214');
   await volts.press('Tab');
   await block(page, 'Supply volts, pump off').getByText(/Below 228\sV\. Ask the utility\./).waitFor();
@@ -177,6 +179,10 @@ test('a second visit stands beside the first in one table', async (t) => {
   const table = page.getByRole('group', { name: 'Readings of all visits' });
   await table.getByText('24').waitFor();
   assert.match(plain(await table.innerText()), /RG[\s\S]*25 gpm[\s\S]*MT[\s\S]*24 gpm/);
+  const trend = page.getByRole('region', { name: 'From visit to visit' });
+  assert.equal(plain(await trend.innerText()).replaceAll('\n', ' '), 'From visit to visit Flow 25 gpm, 24 gpm');
+  // The first lies above the second.
+  assert.equal(await trend.locator('polyline').getAttribute('points'), '5.0,5.0 155.0,35.0');
 });
 
 /** Opens the large screens and gives what is done on them. */

@@ -20,6 +20,7 @@ use crate::parts::stations::{Standing, Station, Traverse};
 use crate::parts::switch::Switch;
 use crate::parts::table::{Cell, Grid, Table};
 use crate::parts::tick::Tick;
+use crate::parts::trend::Trend;
 use crate::parts::verdict::{Level, Verdict};
 use crate::parts::worked_out::WorkedOut;
 use crate::parts::working::WorkingDrawer;
@@ -131,6 +132,9 @@ fn Choices() -> impl IntoView {
                 ticked=ticked
                 on_tick=Callback::new(move |on| ticked.set(on))
             />
+            <ul class="trends">
+                <Trend label=words.fields.metal_label values=vec![9.0, 11.0, 10.0, 14.0] said=words.curve.demo.to_owned() />
+            </ul>
             <Group title=words.flow.well>
                 <Fold title=words.flow.more_of_well note=Signal::stored((words.flow.typed)(2)) must=false>
                     <p class="note">{words.curve.demo}</p>

@@ -22,6 +22,7 @@ pub mod switch;
 pub mod table;
 pub mod tick;
 pub mod toast;
+pub mod trend;
 pub mod verdict;
 pub mod worked_out;
 pub mod working;

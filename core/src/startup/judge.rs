@@ -38,18 +38,45 @@ impl Said {
     }
 }
 
+/// What the job predicts of a reading, by what else was read on the visit.
+pub(super) fn expected(reading: Reading, visit: Option<&Visit>, predicted: &Predicted) -> Option<f64> {
+    let read = |reading| visit.and_then(|visit| visit.value(reading));
+    match reading {
+        Reading::InsulationAfter => read(Reading::InsulationBefore),
+        Reading::SupplyIdle => predicted.supply,
+        Reading::SupplyLoaded => {
+            let idle = read(Reading::SupplyIdle).or(predicted.supply)?;
+            Some(idle * (1.0 - predicted.sag_share?))
+        }
+        Reading::SupplyAmps => predicted.supply_amps,
+        Reading::Amps1 | Reading::Amps2 | Reading::Amps3 => predicted.running,
+        Reading::Volts12 | Reading::Volts23 | Reading::Volts31 => predicted.motor_volts,
+        Reading::StaticLevel => predicted.static_level,
+        Reading::PumpingLevel => predicted.pumping_level,
+        Reading::Flow => predicted.flow,
+        Reading::Pressure => predicted.setpoint,
+        Reading::Frequency => predicted.frequency,
+        Reading::Precharge => predicted.precharge,
+        Reading::Signal => {
+            let pressure = read(Reading::Pressure).or(predicted.setpoint)?;
+            Some(in_amperes(signal(psi(pressure), psi(predicted.span?)).ok()?) * 1000.0)
+        }
+        Reading::InsulationBefore | Reading::WindingTemperature => None,
+    }
+}
+
 /// The judgement of one reading; nothing where there is no figure.
 pub(super) fn one(reading: Reading, visit: &Visit, predicted: &Predicted) -> Option<Judged> {
     let value = visit.value(reading)?;
+    let wanted = expected(reading, Some(visit), predicted);
     let said = match reading {
-        Reading::InsulationBefore | Reading::InsulationAfter => insulation(reading, value, visit),
-        Reading::WindingTemperature => Said::fine(None),
-        Reading::SupplyIdle => idle(value, predicted),
-        Reading::SupplyLoaded => loaded(value, visit, predicted),
-        Reading::SupplyAmps => over(value, predicted.supply_amps, predicted.supply_most),
-        Reading::Amps1 | Reading::Amps2 | Reading::Amps3 => amps(value, predicted),
-        Reading::Volts12 | Reading::Volts23 | Reading::Volts31 => Said::fine(predicted.motor_volts),
-        _ => water(reading, value, visit, predicted),
+        Reading::InsulationBefore | Reading::InsulationAfter => insulation(value, wanted, visit),
+        Reading::SupplyIdle => idle(value, wanted),
+        Reading::SupplyLoaded => loaded(value, wanted, visit, predicted),
+        Reading::SupplyAmps => over(value, wanted, predicted.supply_most),
+        Reading::Amps1 | Reading::Amps2 | Reading::Amps3 => amps(value, wanted, predicted),
+        Reading::WindingTemperature | Reading::Volts12 | Reading::Volts23 | Reading::Volts31 => Said::fine(wanted),
+        _ => water(reading, value, wanted, predicted),
     };
     let entry = |value: f64| Entry::new(value, reading.unit());
     Some(Judged {
@@ -62,13 +89,12 @@ pub(super) fn one(reading: Reading, visit: &Visit, predicted: &Predicted) -> Opt
     })
 }
 
-fn insulation(reading: Reading, value: f64, visit: &Visit) -> Said {
+fn insulation(value: f64, before: Option<f64>, visit: &Visit) -> Said {
     use Advice as A;
     const MEGOHM: f64 = 1e6;
     let warm = visit.value(Reading::WindingTemperature);
     let at = warm.and_then(|degrees| at_40(ohms(value * MEGOHM), Celsius((degrees - 32.0) / 1.8)).ok());
     let at = at.map_or(value, |corrected| in_ohms(corrected) / MEGOHM);
-    let before = visit.value(Reading::InsulationBefore).filter(|_| reading == Reading::InsulationAfter);
     let said = Said::fine(before);
     let (stop, least) = (STOP / MEGOHM, LEAST_AT_40 / MEGOHM);
     // Equality passes.
@@ -84,9 +110,9 @@ fn insulation(reading: Reading, value: f64, visit: &Visit) -> Said {
     }
 }
 
-fn idle(value: f64, predicted: &Predicted) -> Said {
+fn idle(value: f64, nominal: Option<f64>) -> Said {
     use Advice as A;
-    let Some(nominal) = predicted.supply else { return Said::fine(None) };
+    let Some(nominal) = nominal else { return Said::fine(None) };
     let (low, high) = (nominal * (1.0 - SUPPLY_BAND), nominal * (1.0 + SUPPLY_BAND));
     let said = Said::fine(Some(nominal));
     if value < low {
@@ -99,12 +125,12 @@ fn idle(value: f64, predicted: &Predicted) -> Said {
 }
 
 /// Volts while the pump runs: no lower than the sag that is worked out, from the volts that were read at rest.
-fn loaded(value: f64, visit: &Visit, predicted: &Predicted) -> Said {
+fn loaded(value: f64, wanted: Option<f64>, visit: &Visit, predicted: &Predicted) -> Said {
     use Advice as A;
+    let said = Said::fine(wanted);
     let idle = visit.value(Reading::SupplyIdle).or(predicted.supply);
-    let Some((idle, sag)) = idle.zip(predicted.sag_share) else { return Said::fine(None) };
-    let said = Said::fine(Some(idle * (1.0 - sag)));
-    let least = idle * (1.0 - sag - SAG_MORE);
+    let Some((wanted, idle)) = wanted.zip(idle) else { return said };
+    let least = wanted - SAG_MORE * idle;
     if value < least {
         said.at(least, Severity::Caution, &[A::LooseConnection, A::Conductors, A::Transformer, A::Utility])
     } else {
@@ -122,13 +148,13 @@ fn over(value: f64, usual: Option<f64>, most: Option<f64>) -> Said {
 }
 
 /// Amperes of a line of the motor: over the service-factor amperes nobody goes on.
-fn amps(value: f64, predicted: &Predicted) -> Said {
+fn amps(value: f64, wanted: Option<f64>, predicted: &Predicted) -> Said {
     use Advice as A;
-    let said = Said::fine(predicted.running);
+    let said = Said::fine(wanted);
     if let Some(most) = predicted.most_amps.filter(|most| value > *most) {
         return said.at(most, Severity::Stop, &[A::LockOff, A::Connection, A::Overload, A::LowVolts, A::Rotation]);
     }
-    let Some(running) = predicted.running else { return said };
+    let Some(running) = wanted else { return said };
     let (low, high) = (running * (1.0 - AMPS_OFF), running * (1.0 + AMPS_OFF));
     if value > high {
         said.at(high, Severity::Caution, &[A::Overload, A::LowVolts, A::Instrument])
@@ -139,21 +165,14 @@ fn amps(value: f64, predicted: &Predicted) -> Said {
     }
 }
 
-fn water(reading: Reading, value: f64, visit: &Visit, predicted: &Predicted) -> Said {
+fn water(reading: Reading, value: f64, wanted: Option<f64>, predicted: &Predicted) -> Said {
     match reading {
-        Reading::StaticLevel => level(value, predicted.static_level, predicted),
-        Reading::PumpingLevel => level(value, predicted.pumping_level, predicted),
-        Reading::Flow => flow(value, predicted),
+        Reading::StaticLevel | Reading::PumpingLevel => level(value, wanted, predicted),
+        Reading::Flow => flow(value, wanted),
         Reading::Pressure => pressure(value, predicted),
         Reading::Frequency => frequency(value, predicted),
-        Reading::Precharge => near(value, predicted.precharge, PRECHARGE_OFF, &[Advice::TankAir, Advice::Instrument]),
-        _ => {
-            let pressure = visit.value(Reading::Pressure).or(predicted.setpoint);
-            let current =
-                pressure.zip(predicted.span).and_then(|(pressure, span)| signal(psi(pressure), psi(span)).ok());
-            let current = current.map(|current| in_amperes(current) * 1000.0);
-            near(value, current, SIGNAL_OFF, &[Advice::Transducer, Advice::Instrument, Advice::Settings])
-        }
+        Reading::Precharge => near(value, wanted, PRECHARGE_OFF, &[Advice::TankAir, Advice::Instrument]),
+        _ => near(value, wanted, SIGNAL_OFF, &[Advice::Transducer, Advice::Instrument, Advice::Settings]),
     }
 }
 
@@ -186,10 +205,10 @@ fn level(value: f64, wanted: Option<f64>, predicted: &Predicted) -> Said {
     }
 }
 
-fn flow(value: f64, predicted: &Predicted) -> Said {
+fn flow(value: f64, wanted: Option<f64>) -> Said {
     use Advice as A;
-    let said = Said::fine(predicted.flow);
-    match predicted.flow.map(|flow| flow * (1.0 - WATER_OFF)) {
+    let said = Said::fine(wanted);
+    match wanted.map(|flow| flow * (1.0 - WATER_OFF)) {
         Some(least) if value < least => {
             said.at(least, Severity::Caution, &[A::Valve, A::Rotation, A::Leak, A::Worn, A::WellFalls])
         }

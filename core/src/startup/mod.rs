@@ -13,5 +13,5 @@ pub mod transducer;
 
 pub use advice::Advice;
 pub use checks::checks;
-pub use readings::{Balance, Judged, VisitJudged, judge, stops, trend, wanted};
+pub use readings::{Balance, Judged, VisitJudged, judge, predicted, stops, trend, wanted};
 pub use settings::{Setting, SettingCode, Value, Word, settings};

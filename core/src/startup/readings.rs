@@ -2,7 +2,7 @@
 //! visits.
 
 use super::advice::Advice;
-use super::judge::one;
+use super::judge::{expected, one};
 use super::settings::known;
 use crate::evaluate::Evaluation;
 use crate::finding::{Finding, Severity};
@@ -164,6 +164,16 @@ pub fn wanted(job: &Job, answer: &Evaluation) -> Vec<Reading> {
         _ => true,
     };
     Reading::ALL.into_iter().filter(asked).collect()
+}
+
+/// What a job predicts of a reading, by what else was read on its last visit.
+///
+/// # Range
+/// The job that the evaluation is of.
+#[must_use]
+pub fn predicted(job: &Job, answer: &Evaluation, reading: Reading) -> Option<Entry> {
+    let value = expected(reading, job.record.visits().last(), &Predicted::of(job, answer))?;
+    Some(Entry::new(value, reading.unit()))
 }
 
 /// Every visit, judged.

@@ -13,6 +13,7 @@ use crate::parts::group::Group;
 use crate::parts::quantity_field::QuantityField;
 use crate::parts::switch::Switch;
 use crate::parts::table::Table;
+use crate::parts::trend::Trend;
 use crate::routes::Page;
 use crate::state::Choice;
 use leptos::prelude::*;
@@ -83,7 +84,28 @@ pub fn Below(
     let all = Memo::new(move |_| open.sheet.with(|sheet| visits::grid(&sheet.job, open.system.get())));
     view! {
         <Table title=words().startup.visits grid=all />
+        <Trends desk=desk />
         <Table title=tables.plate hint=Signal::stored(tables.plate_hint.to_owned()) grid=plate />
+    }
+}
+
+/// How each reading went over the visits.
+#[component]
+fn Trends(desk: Desk) -> impl IntoView {
+    let open = desk.open;
+    let words = &words().startup;
+    let all = Memo::new(move |_| open.sheet.with(|sheet| visits::trends(&sheet.job, open.system.get())));
+    let each = move || {
+        let one = |(reading, values, said)| view! { <Trend label=(words.reading)(reading) values=values said=said /> };
+        all.get().into_iter().map(one).collect_view()
+    };
+    view! {
+        <Show when=move || all.with(|all| !all.is_empty())>
+            <section aria-label=words.trend>
+                <h3>{words.trend}</h3>
+                <ul class="trends">{each}</ul>
+            </section>
+        </Show>
     }
 }
 

@@ -14,7 +14,7 @@ use wellwright_core::finding::Severity;
 use wellwright_core::job::record::Visit;
 use wellwright_core::job::{Reading, Record};
 use wellwright_core::quantity::{Entry, UnitSystem};
-use wellwright_core::startup::{Balance, Judged, VisitJudged, judge, wanted};
+use wellwright_core::startup::{Balance, Judged, VisitJudged, judge, predicted, wanted};
 
 /// The readings of the last visit, and the way to begin one.
 #[component]
@@ -122,10 +122,9 @@ fn OneReading(reading: Reading, desk: Desk, judged: Memo<Option<VisitJudged>>) -
             view! { <Verdict level=level reason=reason /> }
         })
     };
-    let predicts = move || {
-        let wanted = verdict.get().and_then(|judged| judged.predicted);
-        wanted.map(|entry| (words.startup.predicted)(&shown(entry, open.system.get())))
-    };
+    let wanted =
+        Memo::new(move |_| open.sheet.with(|sheet| open.answer.with(|answer| predicted(&sheet.job, answer, reading))));
+    let predicts = move || wanted.get().map(|entry| (words.startup.predicted)(&shown(entry, open.system.get())));
     view! {
         <div class="reading">
             <div class="field" data-state=state>

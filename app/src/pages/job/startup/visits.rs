@@ -6,6 +6,7 @@ use crate::parts::table::{Cell, Grid};
 use wellwright_core::job::record::Visit;
 use wellwright_core::job::{Job, Reading};
 use wellwright_core::quantity::{Entry, UnitSystem};
+use wellwright_core::startup::trend;
 
 /// The readings; nothing before there are some.
 pub fn grid(job: &Job, system: UnitSystem) -> Option<Grid> {
@@ -28,6 +29,17 @@ pub fn grid(job: &Job, system: UnitSystem) -> Option<Grid> {
     let words = &words().startup;
     let columns = core::iter::once(words.visit).chain(readings.iter().map(|reading| (words.reading)(*reading)));
     Some(Grid { columns: columns.collect(), rows: visits.iter().map(row).collect() })
+}
+
+/// How each reading went over the visits: its figures, and all of them in words; only where there are two or more.
+pub fn trends(job: &Job, system: UnitSystem) -> Vec<(Reading, Vec<f64>, String)> {
+    let one = |reading: Reading| {
+        let entries: Vec<Entry> = trend(job, reading).into_iter().map(|(_, entry)| entry).collect();
+        let told: Vec<String> = entries.iter().map(|entry| locale::result(entry.shown_in(system)).text()).collect();
+        let values = entries.iter().map(|entry| entry.value).collect();
+        (entries.len() > 1).then(|| (reading, values, told.join(", ")))
+    };
+    Reading::ALL.into_iter().filter_map(one).collect()
 }
 
 fn head(at: &str, by: &str) -> String {

@@ -13,7 +13,7 @@ use leptos::prelude::*;
 use wellwright_core::finding::Severity;
 use wellwright_core::job::{Check, Reading};
 use wellwright_core::quantity::Entry;
-use wellwright_core::startup::{SettingCode, judge};
+use wellwright_core::startup::{SettingCode, judge, predicted};
 
 /// The keys under the thumb: back, and what goes on.
 #[component]
@@ -131,10 +131,9 @@ pub fn ReadingScreen(reading: Reading, walk: Walk) -> impl IntoView {
         let (level, reason) = said(&judged, open.system.get()).unwrap_or((Level::Fine, String::new()));
         Some(view! { <Verdict level=level reason=reason /> })
     };
-    let predicts = move || {
-        let predicted = verdict.get().and_then(|judged| judged.predicted);
-        predicted.map(|entry| (words.predicted)(&shown(entry, open.system.get())))
-    };
+    let wanted =
+        Memo::new(move |_| open.sheet.with(|sheet| open.answer.with(|answer| predicted(&sheet.job, answer, reading))));
+    let predicts = move || wanted.get().map(|entry| (words.predicted)(&shown(entry, open.system.get())));
     view! {
         <div class="one">
             <h2 class="what">{(words.reading)(reading)}</h2>
