@@ -17,6 +17,7 @@ mod finite;
 mod jobs;
 mod money;
 mod outfits;
+mod outlook;
 mod power;
 mod power_refused;
 mod pump;
