@@ -1,8 +1,8 @@
 //! Every sum of a pump power system for a deep well on a single-phase line.
 //!
 //! The road through the crate, each word a module that reads only what stands to its right:
-//! {`papers`, `startup`} → `evaluate` → `job` → {`water`, `pump`, `power`, `cable`, `cost`} → {`numeric`, `quantity`, `error`, `finding`,
-//! `standards`, `table`}.
+//! {`papers`, `startup`} → `evaluate` → `job` → {`water`, `pump`, `power`, `cable`, `cost`} → {`numeric`, `quantity`,
+//! `error`, `finding`, `standards`, `table`}.
 //! The chapters do not read one another; [`evaluate::evaluate`] carries the motor's current to the cable and
 //! the cable's size to its price.
 //!

@@ -230,6 +230,44 @@ fn settings_of_the_house() {
 }
 
 #[test]
+fn what_is_rounded_is_rounded_to_the_safe_side() {
+    let of = |job: &Job, code| {
+        let all = settings(job, &evaluate(job));
+        let found = all.into_iter().find(|setting| setting.code == code)?;
+        match found.value {
+            Value::Figure(entry) => Some(entry.value),
+            _ => None,
+        }
+    };
+    let fast = with(by(house(), Kind::Doubling), &[(Field::MostFrequency, 59.25)]);
+    assert_eq!(of(&fast, SettingCode::HighestSpeed), Some(59.2));
+}
+
+#[test]
+fn a_stop_for_high_pressure_lies_above_the_setpoint_or_there_is_none() {
+    let trip = |rating| {
+        let job = with(by(house(), Kind::Doubling), &[(Field::Pressure, 60.4), (Field::PressureRating, rating)]);
+        let all = settings(&job, &evaluate(&job));
+        all.into_iter().find(|setting| setting.code == SettingCode::HighPressure).map(|setting| setting.value)
+    };
+    // Halfway to the rating, in whole psi.
+    assert_eq!(trip(62.0), Some(Value::Figure(Entry::new(61.0, Unit::PoundPerSquareInch))));
+    assert_eq!(trip(60.6), None);
+}
+
+#[test]
+fn lines_are_compared_once_all_are_typed() {
+    let mut job = visited(&[(Reading::Amps1, 10.0), (Reading::Amps2, 10.0)]);
+    // The first stroke of 10.2 A is no line that carries a tenth of the others.
+    job.record.type_in(Reading::Amps3, "1", Some(Entry::new(1.0, Unit::Ampere)), AT).unwrap();
+    let balance = |job: &Job| judge(job, &evaluate(job)).pop().unwrap().amps;
+    assert_eq!((balance(&job), stops(&job, &evaluate(&job))), (None, vec![]));
+    job.record.close();
+    assert_eq!(balance(&job).and_then(|found| found.severity), Some(Severity::Stop));
+    assert_eq!(stops(&job, &evaluate(&job)), [Finding::ReadingStop { reading: Reading::Amps3 }]);
+}
+
+#[test]
 fn a_motor_on_full_volts_has_no_settings_of_a_drive() {
     let job = by(house(), Kind::RotaryConverter);
     let answer = evaluate(&job);

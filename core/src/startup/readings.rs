@@ -37,7 +37,7 @@ pub struct Judged {
     pub advice: &'static [Advice],
 }
 
-/// How far the three lines differ.
+/// How far the three lines differ, once all three are typed.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Balance {
     /// The largest deviation from the mean over the mean.
@@ -206,7 +206,9 @@ fn balance(
     [look, stop]: [f64; 2],
     unbalance: impl FnOnce([f64; 3]) -> Option<f64>,
 ) -> Option<Balance> {
-    let [one, two, three] = lines.map(|line| visit.value(line));
+    // A figure that is still being typed is not yet what it will be.
+    let done = |line| visit.value(line).filter(|_| visit.last(line).is_some_and(|taken| !taken.open));
+    let [one, two, three] = lines.map(done);
     let values = [one?, two?, three?];
     let share = unbalance(values)?;
     let mean = values.iter().sum::<f64>() / 3.0;

@@ -4,7 +4,7 @@
 use super::protection::{DRY_RANGE, dry_run, high_pressure, overload};
 use super::transducer::signal;
 use crate::cable::filter::Remedy;
-use crate::evaluate::{Evaluation, MotorHere, PoweredWay, SENSOR_SHARE, counted_service_factor};
+use crate::evaluate::{Evaluation, MotorHere, PoweredWay, RATED_HERTZ, SENSOR_SHARE, counted_service_factor};
 use crate::job::{Control, Field, Job, Origin, Way};
 use crate::power::family::Start;
 use crate::pump::motor::MotorKind;
@@ -24,8 +24,6 @@ const DRY_WAIT: f64 = 1800.0;
 pub(super) const CLEARANCE: f64 = 6.0;
 /// Step in which amperes and hertz are entered.
 const TENTH: f64 = 0.1;
-/// Frequency that motors of the trade are rated at.
-const RATED: f64 = 60.0;
 
 /// A setting.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -218,7 +216,7 @@ impl Sheet<'_> {
         let (named, serviced) = (typed(Way::nameplate_field), typed(Way::service_amps_field));
         let mut found = vec![Setting::figure(S::MotorVolts, in_volts(motor.rated), Unit::Volt)];
         if self.has_drive() {
-            found.push(Setting::figure(S::MotorFrequency, RATED, Unit::Hertz));
+            found.push(Setting::figure(S::MotorFrequency, RATED_HERTZ, Unit::Hertz));
         }
         found.push(amps(S::MotorAmps, motor.nameplate).assumed(!named));
         if self.has_drive() {
@@ -269,9 +267,10 @@ impl Sheet<'_> {
         if self.submersible() {
             found.push(Setting::figure(S::QuickPass, PASSED_IN, Unit::Second).within(None, Some(PASSED_IN)));
         }
-        // The lowest is rounded up: below it nothing holds the pressure.
-        let hertz =
-            |code, value: Frequency| Setting::figure(code, in_steps(in_hertz(value), TENTH, f64::ceil), Unit::Hertz);
+        // The lowest is rounded up, since below it nothing holds the pressure; the highest down.
+        let hertz = |code, value: Frequency, round: fn(f64) -> f64| {
+            Setting::figure(code, in_steps(in_hertz(value), TENTH, round), Unit::Hertz)
+        };
         let entered = &self.answer.inputs.entered;
         if let Some(pump) = &self.answer.water.pump {
             let (least, most) = pump.band;
@@ -279,12 +278,14 @@ impl Sheet<'_> {
             let duty = pump.frequency().map(in_hertz);
             let typed = |field| entered.is_typed(field);
             found.push(
-                hertz(S::LowestSpeed, lowest)
+                hertz(S::LowestSpeed, lowest, f64::ceil)
                     .within(Some(in_hertz(lowest)), duty)
                     .assumed(pump.lowest.is_none() && !typed(Field::LeastFrequency)),
             );
             found.push(
-                hertz(S::HighestSpeed, most).within(duty, Some(in_hertz(most))).assumed(!typed(Field::MostFrequency)),
+                hertz(S::HighestSpeed, most, f64::floor)
+                    .within(duty, Some(in_hertz(most)))
+                    .assumed(!typed(Field::MostFrequency)),
             );
         } else {
             let low = if self.submersible() { Some(BEARING_FROM) } else { None };
@@ -315,8 +316,10 @@ impl Sheet<'_> {
         let pressures = known(self.answer, Field::Pressure).zip(known(self.answer, Field::PressureRating));
         let trip = pressures.and_then(|((setpoint, _), (rating, typed))| {
             let trip = high_pressure(psi(setpoint), psi(rating)).ok()?;
-            let found = Setting::at_most(S::HighPressure, in_psi(trip), Unit::PoundPerSquareInch, 1.0);
-            Some(found.within(Some(setpoint), Some(rating)).assumed(!typed))
+            let trip = in_steps(in_psi(trip), 1.0, f64::floor);
+            // Too near the setpoint it would stop a pump that does what it should.
+            let found = Setting::figure(S::HighPressure, trip, Unit::PoundPerSquareInch);
+            (trip > setpoint).then(|| found.within(Some(setpoint), Some(rating)).assumed(!typed))
         });
         found.extend(trip);
         found

@@ -43,7 +43,7 @@ use crate::power::generic::generic;
 use crate::quantity::{ElectricPotential, Entry, Length, Unit, in_amperes, in_kilovolt_amperes, in_ohms, in_volts};
 
 /// Frequency that motors of the trade are rated at.
-const RATED_HERTZ: f64 = 60.0;
+pub(crate) const RATED_HERTZ: f64 = 60.0;
 
 /// All ways to run the motor.
 #[derive(Debug, Clone, PartialEq, Default)]
