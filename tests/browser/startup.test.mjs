@@ -111,7 +111,7 @@ test('a correction stands beside what was typed first, and undo of the job takes
   await block(page, 'Supply volts, pump off').getByText(/Below 228\sV\. Ask the utility\./).waitFor();
   await volts.fill('241');
   await volts.press('Tab');
-  await block(page, 'Supply volts, pump off').getByText(/^before: 214, at \d\d:\d\d$/).waitFor();
+  await block(page, 'Supply volts, pump off').getByText(/^before: 214\sV, at \d\d:\d\d$/).waitFor();
   assert.equal(await block(page, 'Supply volts, pump off').getByText('Below').count(), 0);
   await app.field('Transducer span').fill('200');
   await app.undo.click();
@@ -122,8 +122,8 @@ test('a correction stands beside what was typed first, and undo of the job takes
 
 test('danger stops with a plain instruction, in both languages', async (t) => {
   for (const [locale, labels] of [
-    ['en-US', { name: 'Name or initials', begin: 'Begin a visit', after: 'Insulation to ground, after lowering', line: 'Motor amps, line ', stop: 'Stop. Do not go on.', lock: 'Lock off, wait for the discharge, test for no voltage. Suspect the splice first.', uneven: /line 3 farthest off; 10\s% is the limit\. Move all three lines one place/ }],
-    ['es-MX', { name: 'Nombre o iniciales', begin: 'Empezar una visita', after: 'Aislamiento a tierra, después de bajar', line: 'Amperes del motor, línea ', stop: 'Alto. No siga.', lock: 'Bloquee, espere la descarga, pruebe sin voltaje. Sospeche primero del empalme.', uneven: /línea 3; el límite es 10\s%\. Recorra las tres líneas un lugar/ }],
+    ['en-US', { name: 'Name or initials', begin: 'Begin a visit', after: 'Insulation to ground, after lowering', line: 'Motor amps, line ', stop: 'Stop. Do not go on.', found: 'Insulation to ground, after lowering: nobody may go on with that. Lock off and find the cause.', lock: 'Lock off, wait for the discharge, test for no voltage. Suspect the splice first.', uneven: /line 3 farthest off; 10\s% is the limit\. Move all three lines one place/ }],
+    ['es-MX', { name: 'Nombre o iniciales', begin: 'Empezar una visita', after: 'Aislamiento a tierra, después de bajar', line: 'Amperes del motor, línea ', stop: 'Alto. No siga.', found: 'Aislamiento a tierra, después de bajar: así nadie debe seguir. Bloquee y encuentre la causa.', lock: 'Bloquee, espere la descarga, pruebe sin voltaje. Sospeche primero del empalme.', uneven: /línea 3; el límite es 10\s%\. Recorra las tres líneas un lugar/ }],
   ]) {
     const { page } = await openStartup(t, { locale });
     await page.getByRole('textbox', { name: labels.name }).fill('RG');
@@ -134,6 +134,7 @@ test('danger stops with a plain instruction, in both languages', async (t) => {
     await reading(page, labels.after).fill('0.4');
     await stop.waitFor();
     await block(page, labels.after).getByText(labels.lock).waitFor();
+    await page.getByText(labels.found).waitFor();
     await reading(page, labels.after).fill('200');
     await stop.waitFor({ state: 'detached' });
     // Over the service-factor amperes, then lines that differ too much.
@@ -143,6 +144,9 @@ test('danger stops with a plain instruction, in both languages', async (t) => {
     await stop.waitFor({ state: 'detached' });
     await reading(page, `${labels.line}2`).fill('9.9');
     await reading(page, `${labels.line}3`).fill('12.5');
+    // Not yet: it may become 12.5 as well as 1.
+    assert.equal(await stop.count(), 0);
+    await reading(page, `${labels.line}3`).press('Tab');
     await stop.waitFor();
     await page.getByText(labels.uneven).waitFor();
   }
@@ -233,7 +237,7 @@ test('one thing a screen: settings, steps and readings by thumb, each kept at on
   await key('Erase one').click();
   await key('0').click();
   assert.equal(await shown.inputValue(), '200');
-  await big.getByText(/^before: 0\.4, at/).waitFor();
+  await big.getByText(/^before: 0\.4\sMΩ, at/).waitFor();
   await key('Next').click();
   await page.reload();
   const { ticks, visits } = await kept(page);
@@ -301,4 +305,45 @@ test('the screen stays awake while the large screens are open, and a browser wit
   await key('All of start-up').click();
   await big.waitFor({ state: 'hidden' });
   await page.waitForFunction(() => window.locks.every((lock) => lock.released));
+});
+
+test('a reading keeps the unit that it was typed in when the screen changes units', async (t) => {
+  const { page } = await openStartup(t, { viewport: { width: 1280, height: 900 } });
+  await begin(page);
+  await reading(page, 'Flow').fill('25');
+  await reading(page, 'Flow').press('Tab');
+  await page.getByRole('radio', { name: 'SI' }).click({ force: true });
+  assert.equal(await reading(page, 'Flow').inputValue(), '25');
+  assert.equal(await block(page, 'Flow').locator('.u').innerText(), 'gpm');
+  assert.equal(await block(page, 'Water level at rest').locator('.u').innerText(), 'm');
+  const table = page.getByRole('group', { name: 'Readings of all visits' });
+  assert.match(plain(await table.innerText()), /1\.577 L\/s/);
+  // Typed on, it is still gallons.
+  await reading(page, 'Flow').fill('26');
+  const { visits } = await kept(page);
+  assert.deepEqual(visits[0].taken.at(-1).entry, { value: 26, unit: 'gpm' });
+});
+
+test('on the large screens lines that differ too much stop once the last of them is typed', async (t) => {
+  const { page } = await openStartup(t);
+  await begin(page);
+  for (const [line, amps] of [[1, '10'], [2, '10.1']]) {
+    await reading(page, `Motor amps, line ${line}`).fill(amps);
+    await reading(page, `Motor amps, line ${line}`).press('Tab');
+  }
+  const { big, key, heading, walkTo } = await openBig(page);
+  await walkTo('Motor amps, line 3');
+  await key('1').click();
+  await key('2').click();
+  assert.equal(await big.getByText('Stop. Do not go on.').count(), 0);
+  await key('Next').click();
+  // It stays, and says what to do.
+  assert.equal(await heading.innerText(), 'Motor amps, line 3');
+  await big.getByText('Stop. Do not go on.').waitFor();
+  await big.getByText(/line 3 farthest off; 10\s% is the limit\. Move all three lines one place/).waitFor();
+  assert.equal(await key('Next').count(), 0);
+  await key('Retype').click();
+  for (const digit of ['1', '0']) await key(digit).click();
+  await key('Next').click();
+  assert.notEqual(await heading.innerText(), 'Motor amps, line 3');
 });

@@ -58,15 +58,6 @@ pub enum Decimals {
     Comma,
 }
 
-/// The sign ahead of decimals that is in force.
-#[must_use]
-pub fn decimal_sign() -> char {
-    match decimals() {
-        Decimals::Point => '.',
-        Decimals::Comma => ',',
-    }
-}
-
 impl Decimals {
     /// The sign before decimals.
     #[must_use]

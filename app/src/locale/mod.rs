@@ -28,7 +28,7 @@ pub use currency::{count_in, counting_in, currency_of};
 pub use curve::{curve_problem_text, curve_read_text};
 pub use equipment::{column_name, fault_text, table_error_text};
 pub use finding::finding_text;
-pub use language::{Decimals, Language, decimal_sign, speak, words};
+pub use language::{Decimals, Language, decimals, speak, words};
 pub use power::{device, energy, kiloamperes, kilovolt_amperes, kilowatts, line_volts, metal, peak_volts, temperature};
 pub use quantity::{
     Shown, amperes, conductor, depth, depth_in_tenths, entry, entry_in, entry_text, lead_size, mass, measured, money,

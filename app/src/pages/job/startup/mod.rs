@@ -2,8 +2,9 @@
 
 mod big;
 mod checks;
+mod reading;
 mod readings;
-mod settings;
+pub mod settings;
 mod visits;
 
 use super::{Desk, Heading, grids};
@@ -110,7 +111,7 @@ fn Trends(desk: Desk) -> impl IntoView {
 }
 
 /// When something was done, in words: the day, and the time of it.
-fn when(at: &str) -> String {
+pub fn when(at: &str) -> String {
     let (day, time) = at.split_once('T').unwrap_or((at, ""));
     let day = locale::day_of(day);
     let time: String = time.chars().take(5).collect();

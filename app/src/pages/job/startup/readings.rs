@@ -1,7 +1,8 @@
 //! Readings of the last visit: typed one by one, each judged at once against what the job predicts.
 
+use super::reading::{AtHand, last_visit, said, uneven};
 use super::when;
-use crate::locale::{self, not_read_text, percent, unit_name, words};
+use crate::locale::{finding_text, unit_name, words};
 use crate::pages::job::Desk;
 use crate::parts::group::Group;
 use crate::parts::icon::Icon;
@@ -10,11 +11,8 @@ use crate::platform::clock;
 use crate::state::Noted;
 use leptos::html;
 use leptos::prelude::*;
-use wellwright_core::finding::Severity;
-use wellwright_core::job::record::Visit;
-use wellwright_core::job::{Reading, Record};
-use wellwright_core::quantity::{Entry, UnitSystem};
-use wellwright_core::startup::{Balance, Judged, VisitJudged, judge, predicted, wanted};
+use wellwright_core::job::Reading;
+use wellwright_core::startup::{Balance, VisitJudged, stops, wanted};
 
 /// The readings of the last visit, and the way to begin one.
 #[component]
@@ -24,8 +22,9 @@ pub fn Readings(
 ) -> impl IntoView {
     let open = desk.open;
     let words = &words().startup;
-    let judged =
-        Memo::new(move |_| open.sheet.with(|sheet| open.answer.with(|answer| judge(&sheet.job, answer).pop())));
+    let judged = last_visit(open);
+    // Nothing is being typed yet, whatever was when the page was left.
+    Effect::new(move |_| open.note.run(Noted::Close));
     let asked = Memo::new(move |_| open.sheet.with(|sheet| open.answer.with(|answer| wanted(&sheet.job, answer))));
     let begun =
         Memo::new(move |_| judged.with(|visit| visit.as_ref().map(|visit| (words.begun)(&when(&visit.at), &visit.by))));
@@ -36,7 +35,7 @@ pub fn Readings(
             <NewVisit desk=desk id="visit.by" />
             <Show when=move || begun.with(Option::is_some) fallback=move || view! { <p class="note">{words.no_visit}</p> }>
                 <h4>{move || begun.get()}</h4>
-                <Stop judged=judged />
+                <Stop desk=desk />
                 <div class="readings">{move || asked.get().into_iter().map(row).collect_view()}</div>
                 <Balances judged=judged />
             </Show>
@@ -73,15 +72,17 @@ pub fn NewVisit(
     }
 }
 
-/// A plate across the page where a reading stops the work.
+/// A plate across the page where readings stop the work, and which they are.
 #[component]
-fn Stop(judged: Memo<Option<VisitJudged>>) -> impl IntoView {
-    let stops =
-        Memo::new(move |_| judged.with(|visit| visit.as_ref().and_then(VisitJudged::gravest) == Some(Severity::Stop)));
+fn Stop(desk: Desk) -> impl IntoView {
+    let open = desk.open;
+    let found = Memo::new(move |_| open.sheet.with(|sheet| open.answer.with(|answer| stops(&sheet.job, answer))));
+    let row = move |finding| view! { <p>{finding_text(&finding, open.system.get())}</p> };
     view! {
         <div role="alert">
-            <Show when=move || stops.get()>
+            <Show when=move || found.with(|found| !found.is_empty())>
                 <p class="stop-plate"><Icon name="stop" /><b>{words().startup.stop}</b></p>
+                {move || found.get().into_iter().map(row).collect_view()}
             </Show>
         </div>
     }
@@ -92,27 +93,13 @@ fn Stop(judged: Memo<Option<VisitJudged>>) -> impl IntoView {
 fn OneReading(reading: Reading, desk: Desk, judged: Memo<Option<VisitJudged>>) -> impl IntoView {
     let open = desk.open;
     let words = words();
-    let unit = Memo::new(move |_| open.system.get().unit(reading.kind()));
-    let typed = Memo::new(move |_| open.sheet.with(|sheet| last(&sheet.job.record, reading)).unwrap_or_default());
-    let verdict = Memo::new(move |_| {
-        judged.with(|visit| visit.as_ref()?.readings.iter().find(|judged| judged.reading == reading).cloned())
-    });
-    let fault = Memo::new(move |_| typed.with(|text| fault(reading, text, verdict.with(Option::is_some))));
-    let before = Memo::new(move |_| open.sheet.with(|sheet| before(&sheet.job.record, reading)));
+    let AtHand { unit, text, verdict, fault, expects, before, write, .. } = AtHand::of(open, reading, judged);
     let id = format!("reading.{}", reading as usize);
     let says = format!("{id}-says");
-    let input = move |event| {
-        let text: String = event_target_value(&event);
-        let entry = match locale::read(&text, reading.kind()) {
-            Ok(Some(read)) => Some(Entry::new(read.value, read.unit.unwrap_or_else(|| unit.get_untracked()))),
-            Ok(None) | Err(_) => None,
-        };
-        open.note.run(Noted::Type(reading, text, entry, clock::now()));
-    };
     let leave = move |_| {
         let _ = open.note.try_run(Noted::Close);
     };
-    let state = move || match (fault.with(Option::is_some), typed.with(String::is_empty)) {
+    let state = move || match (fault.with(Option::is_some), text.with(String::is_empty)) {
         (true, _) => "error",
         (false, true) => "rest",
         (false, false) => "typed",
@@ -122,13 +109,10 @@ fn OneReading(reading: Reading, desk: Desk, judged: Memo<Option<VisitJudged>>) -
             view! { <Verdict level=level reason=reason /> }
         })
     };
-    let wanted =
-        Memo::new(move |_| open.sheet.with(|sheet| open.answer.with(|answer| predicted(&sheet.job, answer, reading))));
-    let predicts = move || wanted.get().map(|entry| (words.startup.predicted)(&shown(entry, open.system.get())));
     view! {
         <div class="reading">
             <div class="field" data-state=state>
-                <label for=id.clone()>{(words.startup.reading)(reading)}<small>{predicts}</small></label>
+                <label for=id.clone()>{(words.startup.reading)(reading)}<small>{expects}</small></label>
                 <input
                     id=id
                     inputmode="decimal"
@@ -138,8 +122,8 @@ fn OneReading(reading: Reading, desk: Desk, judged: Memo<Option<VisitJudged>>) -
                     maxlength="60"
                     aria-describedby=says.clone()
                     aria-invalid=move || fault.with(Option::is_some).then_some("true")
-                    prop:value=typed
-                    on:input=input
+                    prop:value=text
+                    on:input=move |event| write.run(event_target_value(&event))
                     on:blur=leave
                 />
                 <span class="u" aria-hidden="true">{move || unit_name(unit.get())}</span>
@@ -152,52 +136,6 @@ fn OneReading(reading: Reading, desk: Desk, judged: Memo<Option<VisitJudged>>) -
             <p class="note" hidden=move || before.with(String::is_empty)>{before}</p>
         </div>
     }
-}
-
-/// What stands for a reading of the last visit, as it was typed.
-pub fn last(record: &Record, reading: Reading) -> Option<String> {
-    Some(record.visits().last()?.last(reading)?.text.clone())
-}
-
-/// What stood there before a correction.
-pub fn before(record: &Record, reading: Reading) -> String {
-    let words = &words().startup;
-    let Some(visit) = record.visits().last() else { return String::new() };
-    let told = told(visit, reading);
-    if told.is_empty() { String::new() } else { (words.before)(&told.join("; ")) }
-}
-
-fn told(visit: &Visit, reading: Reading) -> Vec<String> {
-    let all: Vec<_> = visit.history(reading).collect();
-    let corrected = all.iter().rev().skip(1).rev();
-    let time = |at: &str| at.split_once('T').map_or("", |(_, time)| time).chars().take(5).collect::<String>();
-    corrected.map(|taken| (words().startup.corrected)(&taken.text, &time(&taken.at))).collect()
-}
-
-/// Why what is typed is no reading.
-pub fn fault(reading: Reading, text: &str, judged: bool) -> Option<String> {
-    match locale::read(text, reading.kind()) {
-        Err(reason) => Some(not_read_text(text, &reason)),
-        Ok(Some(_)) if !judged => Some(words().startup.out_of_range.to_owned()),
-        Ok(_) => None,
-    }
-}
-
-/// A figure in the units of the screen.
-pub fn shown(entry: Entry, system: UnitSystem) -> String {
-    locale::result(entry.shown_in(system)).text()
-}
-
-/// The verdict of a reading: the limit that it passed and what to look at, the likeliest first.
-pub fn said(judged: &Judged, system: UnitSystem) -> Option<(Level, String)> {
-    let words = &words().startup;
-    let severity = judged.severity?;
-    let limit = judged.limit?;
-    let text = shown(limit, system);
-    let passed = if judged.value.value > limit.value { (words.over)(&text) } else { (words.under)(&text) };
-    let advice = judged.advice.iter().map(|advice| (words.advice)(*advice));
-    let whole: Vec<&str> = core::iter::once(passed.as_str()).chain(advice).collect();
-    Some((Level::Found(severity), whole.join(" ")))
 }
 
 /// How far the three lines differ.
@@ -215,18 +153,4 @@ fn Balances(judged: Memo<Option<VisitJudged>>) -> impl IntoView {
         both.into_iter().filter_map(|(name, found)| Some((name, found?))).map(row).collect_view()
     };
     view! { <div aria-live="polite">{rows}</div> }
-}
-
-fn uneven(found: &Balance) -> String {
-    let words = &words().startup;
-    let share = percent(found.share, 1).text();
-    let Some(limit) = found.limit else { return (words.unbalance_fine)(&share) };
-    let line = (words.reading)(found.farthest);
-    let mut text = (words.unbalance)(&share, line, &percent(limit, 0).text());
-    let less = found.left.filter(|left| *left < 1.0).map(|left| (words.left)(&percent(left, 0).text()));
-    let next = (words.advice)(wellwright_core::startup::Advice::RollLines);
-    for more in less.as_deref().into_iter().chain([next]) {
-        text = format!("{text} {more}");
-    }
-    text
 }

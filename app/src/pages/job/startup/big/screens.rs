@@ -1,8 +1,9 @@
 //! The screens: a setting, a step of the check list, who measures, a reading with its number pad.
 
 use super::Walk;
-use crate::locale::{self, unit_name, words};
-use crate::pages::job::startup::readings::{NewVisit, before, fault, last, said, shown};
+use crate::locale::{decimals, unit_name, words};
+use crate::pages::job::startup::reading::{AtHand, last_visit, said, uneven};
+use crate::pages::job::startup::readings::NewVisit;
 use crate::pages::job::startup::settings::line_of;
 use crate::pages::job::startup::when;
 use crate::parts::icon::Icon;
@@ -10,10 +11,8 @@ use crate::parts::verdict::{Level, Verdict};
 use crate::platform::clock;
 use crate::state::Noted;
 use leptos::prelude::*;
-use wellwright_core::finding::Severity;
 use wellwright_core::job::{Check, Reading};
-use wellwright_core::quantity::Entry;
-use wellwright_core::startup::{SettingCode, judge, predicted};
+use wellwright_core::startup::SettingCode;
 
 /// The keys under the thumb: back, and what goes on.
 #[component]
@@ -108,32 +107,28 @@ pub fn VisitScreen(walk: Walk) -> impl IntoView {
 pub fn ReadingScreen(reading: Reading, walk: Walk) -> impl IntoView {
     let words = &words().startup;
     let open = walk.desk.open;
-    let unit = Memo::new(move |_| open.system.get().unit(reading.kind()));
-    let text = Memo::new(move |_| open.sheet.with(|sheet| last(&sheet.job.record, reading)).unwrap_or_default());
-    let verdict = Memo::new(move |_| {
-        let visit = open.sheet.with(|sheet| open.answer.with(|answer| judge(&sheet.job, answer).pop()))?;
-        visit.readings.into_iter().find(|judged| judged.reading == reading)
-    });
-    let stops = Memo::new(move |_| {
-        verdict.with(|judged| judged.as_ref().is_some_and(|judged| judged.severity == Some(Severity::Stop)))
-    });
+    let at_hand = AtHand::of(open, reading, last_visit(open));
+    let AtHand { unit, text, verdict, balance, fault, expects, before, write } = at_hand;
+    let stops = Memo::new(move |_| at_hand.stops());
     // What to do takes the place of the keys; they stay while the 0 of 0.8 is typed.
-    let pads =
-        move || !stops.get() || verdict.with(|judged| judged.as_ref().is_some_and(|judged| judged.value.value == 0.0));
-    let before = Memo::new(move |_| open.sheet.with(|sheet| before(&sheet.job.record, reading)));
-    let write = Callback::new(move |text: String| {
-        let read = locale::read(&text, reading.kind()).ok().flatten();
-        let entry = read.map(|read| Entry::new(read.value, read.unit.unwrap_or_else(|| unit.get_untracked())));
-        open.note.run(Noted::Type(reading, text, entry, clock::now()));
-    });
+    let is_zero = move || verdict.with(|judged| judged.as_ref().is_some_and(|judged| judged.value.value == 0.0));
+    let pads = move || !stops.get() || is_zero();
+    // Done with, the lines are compared: then it may stop after all.
+    let next = move |_| {
+        open.note.run(Noted::Close);
+        if !stops.get_untracked() {
+            walk.go(1);
+        }
+    };
     let judgement = move || {
         let judged = verdict.get()?;
         let (level, reason) = said(&judged, open.system.get()).unwrap_or((Level::Fine, String::new()));
         Some(view! { <Verdict level=level reason=reason /> })
     };
-    let wanted =
-        Memo::new(move |_| open.sheet.with(|sheet| open.answer.with(|answer| predicted(&sheet.job, answer, reading))));
-    let predicts = move || wanted.get().map(|entry| (words.predicted)(&shown(entry, open.system.get())));
+    let lines = move || {
+        let found = balance.get()?;
+        Some(view! { <Verdict level=Level::Found(found.severity?) reason=uneven(&found) /> })
+    };
     view! {
         <div class="one">
             <h2 class="what">{(words.reading)(reading)}</h2>
@@ -150,20 +145,20 @@ pub fn ReadingScreen(reading: Reading, walk: Walk) -> impl IntoView {
                 />
                 <span class="unit">{move || unit_name(unit.get())}</span>
             </div>
-            <p class="note">{predicts}</p>
+            <p class="note">{expects}</p>
             <p class="note">{before}</p>
-            <p class="msg">{move || text.with(|text| fault(reading, text, verdict.with(Option::is_some)))}</p>
+            <p class="msg">{fault}</p>
             <div role="alert">
                 <Show when=move || stops.get()><p class="stop-plate"><Icon name="stop" /><b>{words.stop}</b></p></Show>
             </div>
-            <div aria-live="polite">{judgement}</div>
+            <div aria-live="polite">{judgement}{lines}</div>
         </div>
         <Show when=pads><Pad text=text write=write /></Show>
         <Show
             when=move || stops.get()
             fallback=move || view! {
                 <Thumb walk=walk>
-                    <button class="btn act" type="button" on:click=move |_| walk.go(1)>{words.next}</button>
+                    <button class="btn act" type="button" on:click=next>{words.next}</button>
                 </Thumb>
             }
         >
@@ -189,7 +184,7 @@ fn Pad(text: Memo<String>, write: Callback<String>) -> impl IntoView {
     };
     let digits = ('1'..='9')
         .map(|digit| view! { <button class="btn" type="button" on:click=move |_| add(digit)>{digit}</button> });
-    let point = locale::decimal_sign();
+    let point = decimals().sign();
     let shorter = move |_| {
         let mut now = text.get_untracked();
         now.pop();
