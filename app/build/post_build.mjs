@@ -1,10 +1,11 @@
 // Runs after each build of Trunk, on what it made, and stops the build if that has another shape.
 // It moves the inline start script to a file, so that the security policy can forbid inline
 // scripts; it names the script files and the program by their final bytes, so that a name never
-// stands for two contents; it joins the style sheets; it writes the policy.
+// stands for two contents; it joins the style sheets; it writes the policy, and last the worker that
+// keeps all of it on the device.
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative, sep } from 'node:path';
 
 const policy = [
   "default-src 'none'",
@@ -80,7 +81,17 @@ const start = replaceOnce(
 const startName = `start-${digest(start)}.js`;
 writeFileSync(join(folder, startName), start);
 
-html = replaceOnce(html, inline, `<script type="module" src="./${startName}"></script>`);
+const source = (name) => readFileSync(join(import.meta.dirname, '../offline', name), 'utf8');
+const keep = source('keep.js');
+const keepName = `keep-${digest(keep)}.js`;
+writeFileSync(join(folder, keepName), keep);
+
+// The browser's offer of a place on the home screen may come early: what listens for it stands first.
+html = replaceOnce(
+  html,
+  inline,
+  `<script src="./${keepName}"></script><script type="module" src="./${startName}"></script>`,
+);
 // WebKit would load the program twice: once for this link, once for the script.
 html = replaceOnce(html, /<link rel="preload"[^>]*\.wasm"[^>]*>/, '');
 html = replaceOnce(html, `./${glueFile}`, `./${glueName}`);
@@ -94,3 +105,16 @@ for (const leftover of [wasmFile, glueFile, ' integrity=', '<style', '<script>']
   if (html.includes(leftover)) throw new Error(`index.html should not hold ${leftover}`);
 }
 writeFileSync(join(folder, 'index.html'), html);
+
+// Every file of this build; the worker is known by a digest over them, names and bytes.
+const files = readdirSync(folder, { recursive: true, withFileTypes: true })
+  .filter((entry) => entry.isFile())
+  .map((entry) => relative(folder, join(entry.parentPath ?? entry.path, entry.name)).split(sep).join('/'))
+  .sort();
+const whole = createHash('sha256');
+for (const file of files) whole.update(`${file}\0`).update(readFileSync(join(folder, file)));
+const addresses = files.map((file) => (file === 'index.html' ? './' : `./${file}`));
+writeFileSync(
+  join(folder, 'worker.js'),
+  `const build = '${whole.digest('hex').slice(0, 16)}';\nconst files = ${JSON.stringify(addresses)};\n${source('worker.js')}`,
+);

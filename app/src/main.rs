@@ -36,9 +36,18 @@ fn Page() -> impl IntoView {
     platform::storage::follow_books(move || app.reload_books());
     let speech = Memo::new(move |_| app.speech());
     let screen = Memo::new(move |_| match app.route.get() {
-        Route::Jobs => Screen::Jobs,
+        Route::Jobs | Route::Add(_) => Screen::Jobs,
         Route::Job(id, _) => Screen::Job(id),
         Route::Gallery => Screen::Gallery,
+    });
+    // What a link brings is looked at on the list; its letters do not stay in the address.
+    Effect::new(move |_| {
+        if let Route::Add(letters) = app.route.get() {
+            let (language, decimals) = app.speech();
+            locale::speak(language, decimals);
+            pages::arrivals::take_link(app, &letters);
+            Route::Jobs.take_place();
+        }
     });
     Effect::new(move |_| platform::theme::mark(app.settings.get().theme));
     let whole = move || {
@@ -46,6 +55,7 @@ fn Page() -> impl IntoView {
         locale::speak(language, decimals);
         platform::language::mark(language);
         view! {
+            <parts::device::NewerBuild />
             {move || match screen.get() {
                 Screen::Jobs => view! { <pages::jobs::Jobs /> }.into_any(),
                 Screen::Job(id) => view! { <pages::job::JobPage id=id /> }.into_any(),

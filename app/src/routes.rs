@@ -63,6 +63,8 @@ pub enum Route {
     Job(String, Page),
     /// The gallery of parts.
     Gallery,
+    /// The list, with the letters of a job that came by a link.
+    Add(String),
 }
 
 impl Route {
@@ -79,6 +81,7 @@ impl Route {
                 let page = Page::ALL.into_iter().find(|page| page.slug() == slug).unwrap_or_default();
                 Self::Job(id.to_owned(), page)
             }
+            Some(("add", letters)) => Self::Add(letters.to_owned()),
             _ => Self::Jobs,
         }
     }
@@ -90,6 +93,7 @@ impl Route {
             Self::Jobs => "#/".to_owned(),
             Self::Job(id, page) => format!("#/job/{id}/{}", page.slug()),
             Self::Gallery => "?gallery".to_owned(),
+            Self::Add(letters) => format!("#/add/{letters}"),
         }
     }
 
@@ -98,6 +102,19 @@ impl Route {
     pub fn current() -> Self {
         let location = window().location();
         Self::parse(&location.search().unwrap_or_default(), &location.hash().unwrap_or_default())
+    }
+
+    /// The whole address of the route, for who opens it elsewhere.
+    #[must_use]
+    pub fn address(&self) -> String {
+        let location = window().location();
+        let [origin, path] = [location.origin(), location.pathname()].map(Result::unwrap_or_default);
+        format!("{origin}{path}{}", self.href())
+    }
+
+    /// Takes the place of the present address, which can't be gone back to.
+    pub fn take_place(&self) {
+        let _ = window().location().replace(&self.href());
     }
 
     /// Goes to the route; the address changes and the page follows it.
@@ -119,7 +136,7 @@ mod tests {
     #[test]
     fn addresses_read_back_as_written() {
         let jobs = Page::ALL.map(|page| Route::Job("k3f-0a".into(), page));
-        for route in jobs.into_iter().chain([Route::Jobs]) {
+        for route in jobs.into_iter().chain([Route::Jobs, Route::Add("1.AbC-_".into())]) {
             assert_eq!(Route::parse("", &route.href()), route);
         }
         assert_eq!(Route::parse(&Route::Gallery.href(), "#/"), Route::Gallery);

@@ -4,7 +4,7 @@
 //! {`papers`, `startup`} → `evaluate` → `job` → {`water`, `pump`, `power`, `cable`, `cost`} → {`numeric`, `quantity`,
 //! `error`, `finding`, `standards`, `table`}.
 //! The chapters do not read one another; [`evaluate::evaluate`] carries the motor's current to the cable and
-//! the cable's size to its price.
+//! the cable's size to its price. `passing` reads the `job` alone: it carries a job from one device to another.
 //!
 //! What always holds:
 //! * no browser, clock, storage, locale or random source; builds for native and wasm32 alike;
@@ -33,6 +33,7 @@ pub mod finding;
 pub mod job;
 pub mod numeric;
 pub mod papers;
+pub mod passing;
 pub mod power;
 pub mod pump;
 pub mod quantity;

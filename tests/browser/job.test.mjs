@@ -50,7 +50,7 @@ test('the seven pages are walked one after the other, and each shows the same jo
     assert.equal(await app.stations.getByRole('link', { name: /25\sgpm, 648\sft/ }).count(), 1);
   }
   await app.turn('papers');
-  await page.getByText('At 620 ft, 480 V saves $546.').first().waitFor();
+  await page.getByRole('region', { name: 'The paper as it prints' }).getByText('$546').first().waitFor();
 });
 
 test('dragging the target moves depth, figures and field together, and one undo takes it back', async (t) => {

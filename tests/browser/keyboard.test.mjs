@@ -241,11 +241,12 @@ test('another language leaves the focus where it was chosen', async (t) => {
 });
 
 test('Ctrl+Z takes back over pages: a depth on Water and a price on Cost, from Papers', async (t) => {
-  const { app, keys } = await start(t, { at: 'water' });
+  const { app, keys, page } = await start(t, { at: 'water' });
   await app.field('Pump setting').fill('700');
   await app.turn('cost');
   await app.field('Metal price, as cable').fill('12');
   await app.turn('papers');
+  await page.getByRole('radio', { name: 'Engineer', exact: true }).click({ force: true });
   const figure = (name) => app.table('Figures that this rests on').getByRole('row', { name }).innerText().then(Wellwright.plain);
   assert.match(await figure(/^Pump setting/), /700 ft/);
   assert.match(await figure(/^Metal price, as cable/), / \$12\/lb/);

@@ -183,6 +183,7 @@ test('a job that was saved on Papers opens again as a new job with equal figures
   await app.field('Pump setting').fill('190 m');
   await app.turn('papers');
   const saving = page.waitForEvent('download');
+  await page.getByText('Save as files').click();
   await page.getByRole('button', { name: 'Save the file' }).click();
   const file = await saving;
   assert.equal(file.suggestedFilename(), 'brindle-wash-7.json');
@@ -191,11 +192,14 @@ test('a job that was saved on Papers opens again as a new job with equal figures
   assert.deepEqual(JSON.parse(text), await stored());
   await page.getByRole('banner').getByRole('link', { name: 'Jobs' }).click();
   await app.fileChooser.setInputFiles({ name: 'well.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-  await app.messages.getByText('Opened “Brindle Wash 7”.').waitFor();
-  assert.deepEqual(await app.jobs.allInnerTexts(), [job, job, 'Low Saddle', 'Quill Flat']);
-  const jobs = (await app.kept()).map(([, kept]) => JSON.parse(kept).job).filter(({ name }) => name === job);
+  await page.getByText('The very same job is on this device already.').waitFor();
+  await page.getByRole('radio', { name: 'Keep both' }).click({ force: true });
+  await page.getByRole('button', { name: 'Add 1 job' }).click();
+  await app.messages.getByText('Opened “Brindle Wash 7, copy”.').waitFor();
+  assert.deepEqual(await app.jobs.allInnerTexts(), [`${job}, copy`, job, 'Low Saddle', 'Quill Flat']);
+  const jobs = (await app.kept()).map(([, kept]) => JSON.parse(kept).job).filter(({ name }) => name.startsWith(job));
   assert.equal(jobs.length, 2);
-  assert.deepEqual(jobs[0], jobs[1]);
+  assert.deepEqual(jobs.map(({ name, ...figures }) => figures)[0], jobs.map(({ name, ...figures }) => figures)[1]);
   await app.jobs.first().click();
   assert.match(await app.savingTitle(), /at 623 ft$/);
 });

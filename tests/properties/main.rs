@@ -18,6 +18,7 @@ mod jobs;
 mod money;
 mod outfits;
 mod outlook;
+mod passing;
 mod power;
 mod power_refused;
 mod pump;

@@ -8,14 +8,14 @@ use wellwright_core::quantity::{Entry, Unit};
 use wellwright_core::startup::{judge, stops, trend};
 
 #[derive(Debug, Clone)]
-enum Act {
+pub enum Act {
     Tick(usize, bool),
     Begin(String),
     Type(usize, String, Option<f64>),
     Close,
 }
 
-fn act() -> impl Strategy<Value = Act> {
+pub fn act() -> impl Strategy<Value = Act> {
     prop_oneof![
         (0..Check::ALL.len(), any::<bool>()).prop_map(|(check, done)| Act::Tick(check, done)),
         ".{0,20}".prop_map(Act::Begin),
@@ -25,7 +25,7 @@ fn act() -> impl Strategy<Value = Act> {
     ]
 }
 
-fn make(record: &mut Record, act: &Act, at: &str) -> Result<(), Full> {
+pub fn make(record: &mut Record, act: &Act, at: &str) -> Result<(), Full> {
     match act {
         Act::Tick(check, done) => record.tick(Check::ALL[*check], *done, at),
         Act::Begin(by) => record.begin(by, at),

@@ -23,6 +23,7 @@ const CORE: &[(&str, &[&str])] = &[
     ("evaluate", EVALUATE),
     ("startup", PAPERS),
     ("papers", PAPERS),
+    ("passing", &["job"]),
 ];
 const CHAPTER: &[&str] = &["quantity", "numeric", "error", "finding", "standards", "table"];
 const JOB: &[&str] =

@@ -36,6 +36,9 @@ const NOT_SHOWN: &[&str] = &[
     "StorageNotice",
     "SetAsideNotice",
     "BooksAsideNotice",
+    // They follow what the browser keeps, which a gallery can't set.
+    "NewerBuild",
+    "OnDevice",
 ];
 
 /// Names of the parts, as `mod.rs` declares them.

@@ -83,6 +83,20 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/platform/clock.rs", &["T"]),
     // No keyboard of the phone beside the pad; members of the browser's lock on the screen.
     ("app/src/pages/job/startup/big/screens.rs", &["none"]),
+    // What keep.js tells the page, and what it takes.
+    (
+        "app/src/platform/device.rs",
+        &[
+            "wellwrightDevice",
+            "wellwright-device",
+            "kept",
+            "newer",
+            "installable",
+            "standalone",
+            "takeNewer",
+            "install",
+        ],
+    ),
     ("app/src/platform/wake.rs", &["released", "wakeLock", "request", "screen", "release"]),
     ("app/src/parts/tick.rs", &["{id}-says"]),
     ("app/src/parts/quantity_field.rs", &["typed", "assumed", "empty", "error", "rest", "{name}-says"]),
@@ -99,7 +113,7 @@ const NAMES: &[(&str, &[&str])] = &[
     // What the style sheets and the screen are asked for.
     ("app/src/pictures/ink.rs", &["font-size", "sans-serif"]),
     ("app/src/pictures/room.rs", &["(prefers-color-scheme: dark)", "print", "beforeprint", "afterprint"]),
-    ("app/src/platform/clipboard.rs", &["clipboard"]),
+    ("app/src/platform/clipboard.rs", &["clipboard", "readText", "SELECT", "text/plain"]),
     ("app/src/platform/focus.rs", &["position", "button, [tabindex='0']"]),
     ("app/src/parts/screen_settings.rs", &["settings-menu"]),
     // An element of MathML.
@@ -108,7 +122,7 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/pages/job/equipment.rs", &["own.{}.{column}", "error"]),
     // States and keyboards of cells, and what a table is as a file.
     ("app/src/pages/job/cell.rs", &["{}-says", "error", "assumed", "typed", "decimal"]),
-    ("app/src/pages/job/exchange.rs", &["csv", "text/csv"]),
+    ("app/src/pages/job/exchange.rs", &["csv", "text/csv", "r\n"]),
     // Ids of what changes a price book, and kinds of inputs.
     (
         "app/src/pages/job/book/table.rs",
@@ -126,13 +140,57 @@ const NAMES: &[(&str, &[&str])] = &[
         ],
     ),
     ("app/src/pages/job/book/add.rs", &["book.add.{column}", "text", "decimal"]),
-    // The ending and the kind of a job file.
-    ("app/src/pages/job/papers.rs", &["json", "application/json"]),
+    // Kinds and endings of files, and where the picture of a paper stands.
+    (
+        "app/src/pages/job/papers/files.rs",
+        &["json", "application/json", "csv", "text/csv", "svg", "image/svg+xml", "png", ".paper .plate"],
+    ),
+    ("app/src/pages/job/papers/customer.rs", &["first"]),
+    ("app/src/pages/job/papers/seller.rs", &["image/*"]),
+    ("app/src/state/seller.rs", &["data:image/png;base64,", "data:image/jpeg;base64,"]),
+    // Sizes of paper, by their names in every language.
+    ("app/src/state/settings.rs", &["Letter", "A4"]),
+    // What a drawing is made of, and what is asked of the browser for one.
+    ("app/src/parts/qr.rs", &["crispEdges"]),
+    (
+        "app/src/pictures/vector.rs",
+        &["viewBox=\"", "<svg data-drawn=\"\" viewBox=\"{view}\" xmlns=\"http://www.w3.org/2000/svg\">{}"],
+    ),
+    (
+        "app/src/platform/pictures.rs",
+        &[
+            "2d",
+            "image/jpeg",
+            "fill",
+            "fill-opacity",
+            "stroke",
+            "stroke-width",
+            "stroke-dasharray",
+            "stroke-linejoin",
+            "stroke-opacity",
+            "opacity",
+            "paint-order",
+            "font-family",
+            "font-size",
+            "font-style",
+            "font-weight",
+            "visibility",
+            "svg[data-drawn]",
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\"><rect width=\"100%\" height=\"100%\" fill=\"{}\"/>",
+            "</svg>",
+            "data:image/svg+xml;charset=utf-8,{}",
+        ],
+    ),
+    ("app/src/platform/share.rs", &["share", "title", "url"]),
     // Keys of the browser's storage, and of the entries there.
-    ("app/src/platform/storage.rs", &["wellwright.job.", "wellwright.order", "wellwright.settings", "job", "drafts"]),
+    (
+        "app/src/platform/storage.rs",
+        &["wellwright.job.", "wellwright.order", "wellwright.settings", "wellwright.seller", "job", "drafts"],
+    ),
+    ("app/src/platform/storage/parts.rs", &["wellwright.parts"]),
     ("app/src/platform/storage/books.rs", &["wellwright.book.", "wellwright.books"]),
     // Words of an address, the same in every language, so that a link can be passed on.
-    ("app/src/routes.rs", &["water", "pump", "power", "cable", "cost", "start-up", "papers", "job"]),
+    ("app/src/routes.rs", &["water", "pump", "power", "cable", "cost", "start-up", "papers", "job", "add"]),
 ];
 
 /// The classes of all style sheets and the custom properties of the tokens.

@@ -13,6 +13,7 @@ use crate::parts::file_drop::FileDrop;
 use crate::parts::group::{Fold, Group};
 use crate::parts::icon::Icon;
 use crate::parts::menu::Menu;
+use crate::parts::qr::Qr;
 use crate::parts::quantity_field::QuantityField;
 use crate::parts::screen_settings::{SettingsMenu, Units};
 use crate::parts::segmented::Segmented;
@@ -33,6 +34,7 @@ use wellwright_core::evaluate::Basis;
 use wellwright_core::finding::Severity;
 use wellwright_core::job::{Field, Job, Way};
 use wellwright_core::papers::{Topic, working};
+use wellwright_core::passing::code;
 use wellwright_core::quantity::{Entry, Unit};
 use wellwright_core::standards::conductor::Metal;
 
@@ -140,12 +142,14 @@ fn Choices() -> impl IntoView {
                     <p class="note">{words.curve.demo}</p>
                 </Fold>
             </Group>
+            <h2>{words.passing.code}</h2>
+            {code(words.frame.app).map(|code| view! { <Qr code=code label=words.passing.code.to_owned() /> })}
             <h2>{words.gallery.buttons}</h2>
             <div class="row">
                 <button class="btn act">{words.list.new_job}</button>
                 <button class="btn">{words.list.duplicate}</button>
                 <button class="btn quiet"><Icon name="undo" />{words.frame.undo}</button>
-                <button class="btn" disabled>{words.tables.print}</button>
+                <button class="btn" disabled>{words.papers.print}</button>
                 <Menu label=Signal::stored((words.list.more_for)(words.gallery.title)) closes=true>
                     <button class="btn quiet">{words.list.rename}</button>
                     <button class="btn quiet">{words.list.duplicate}</button>

@@ -1,6 +1,8 @@
 //! The list of jobs, each hanging from the ground at its own depth.
 
-use crate::locale::{self, file_text, finding_text, words};
+use super::arrivals::{Arrived, take_pasted, take_text};
+use crate::locale::{self, finding_text, words};
+use crate::parts::device::OnDevice;
 use crate::parts::empty::Empty;
 use crate::parts::file_drop::FileDrop;
 use crate::parts::menu::Menu;
@@ -8,6 +10,7 @@ use crate::parts::notice::{BooksAsideNotice, SetAsideNotice, StorageNotice};
 use crate::parts::screen_settings::{SettingsMenu, Units};
 use crate::parts::verdict::{Level, Verdict};
 use crate::pictures::WellMark;
+use crate::platform::clipboard;
 use crate::platform::files::Reading;
 use crate::platform::focus;
 use crate::platform::storage;
@@ -17,7 +20,7 @@ use leptos::html;
 use leptos::prelude::*;
 use wellwright_core::evaluate::{Evaluation, Saving};
 use wellwright_core::finding::Severity;
-use wellwright_core::job::{Field, Job, Way, wire};
+use wellwright_core::job::{Field, Job, Way};
 use wellwright_core::quantity::{Length, UnitSystem, feet};
 
 /// The list of jobs.
@@ -36,6 +39,13 @@ pub fn Jobs() -> impl IntoView {
             app.add(Sheet::of(job));
         }
     };
+    clipboard::follow_pastes(move |text| take_pasted(app, &text));
+    let paste = move |_| {
+        clipboard::paste(move |text| match text {
+            Some(text) => take_pasted(app, &text),
+            None => app.tell(words.passing.not_pasted.to_owned()),
+        });
+    };
     let units = move || app.settings.get().units;
     let scale = move || locale::depth(deepest.get(), units()).text();
     let any_demo = move || app.shelf.with(|shelf| shelf.jobs.iter().any(|kept| kept.sheet.job.demo));
@@ -43,12 +53,15 @@ pub fn Jobs() -> impl IntoView {
         <header class="bar">
             <div class="name"><b>{words.frame.app}</b><span class="note">{words.frame.app_line}</span></div>
             <span class="only-desk"><Units place="bar" /></span>
-            <SettingsMenu />
+            <SettingsMenu>
+                <button class="btn" title=words.passing.paste_hint on:click=paste>{words.passing.paste}</button>
+            </SettingsMenu>
         </header>
         <main class="page">
             <StorageNotice />
             <SetAsideNotice />
             <BooksAsideNotice />
+            <Arrived />
             <div class="head">
                 <h1 id=TITLE class="chapter" tabindex="-1">{words.frame.jobs}</h1>
                 <div class="row">
@@ -74,29 +87,21 @@ pub fn Jobs() -> impl IntoView {
                 <footer class="foot note">
                     <span>{move || (words.list.kept_here)(ids.with(Vec::len))}" "{move || (words.list.well_scale)(&scale())}</span>
                     <Show when=any_demo><span>{words.list.demo_foot}</span></Show>
+                    <OnDevice />
                 </footer>
             </Show>
         </main>
     }
 }
 
-/// Puts the job of a file on the shelf, or says why not; nothing else changes.
+/// Takes what a file holds, or says why not; nothing else changes.
 fn take_file(app: App, name: &str, reading: Reading) {
     let list = &words().list;
-    let system = app.settings.with_untracked(|settings| settings.units);
-    let read = match reading {
-        Reading::Text(text) => wire::read_text(&text).map_err(|error| file_text(&error, system)),
-        Reading::TooLarge => Err(list.too_large.to_owned()),
-        Reading::Failed => Err(list.unreadable_file.to_owned()),
-    };
-    app.tell(match read {
-        Ok(job) => {
-            let said = (list.opened)(&job.name);
-            app.add(Sheet::of(job));
-            said
-        }
-        Err(why) => (list.not_opened)(name, &why),
-    });
+    match reading {
+        Reading::Text(text) => take_text(app, name, &text),
+        Reading::TooLarge => app.tell((list.not_opened)(name, list.too_large)),
+        Reading::Failed => app.tell((list.not_opened)(name, list.unreadable_file)),
+    }
 }
 
 /// The deepest setting of a list, at least 100 ft, so that all wells hang on one scale.
@@ -236,7 +241,7 @@ fn duplicate(app: App, id: StoredValue<String>) {
 }
 
 /// Depth and motor as they were entered.
-fn facts(job: &Job, system: UnitSystem) -> String {
+pub fn facts(job: &Job, system: UnitSystem) -> String {
     let shown =
         |field| job.get(field).filter(|entry| entry.value.is_finite()).map(|entry| locale::entry_text(entry, system));
     let both: Vec<String> = [Field::PumpSetting, Field::MotorPower].into_iter().filter_map(shown).collect();
@@ -244,7 +249,7 @@ fn facts(job: &Job, system: UnitSystem) -> String {
 }
 
 /// What a job's row says: the figure, the words beneath, and `ok`, `stopped`, `stop` or `none`.
-fn line(answer: &Evaluation) -> (String, String, &'static str) {
+pub fn line(answer: &Evaluation) -> (String, String, &'static str) {
     let words = words();
     match (&answer.here, answer.errors.len()) {
         (Some(here), _) => match &here.saving {

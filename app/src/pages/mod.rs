@@ -1,5 +1,6 @@
 //! Pages: they lay out parts and pictures, nothing else.
 
+pub mod arrivals;
 pub mod gallery;
 pub mod job;
 pub mod jobs;

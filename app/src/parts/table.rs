@@ -6,6 +6,7 @@ use crate::platform::clipboard;
 use crate::state::app;
 use leptos::prelude::*;
 use wellwright_core::papers::Topic;
+use wellwright_core::table::harmless;
 
 /// A cell.
 #[derive(Debug, Clone, PartialEq)]
@@ -24,7 +25,9 @@ impl Cell {
         Self::Words(text.into())
     }
 
-    fn text(&self) -> String {
+    /// What it shows.
+    #[must_use]
+    pub fn text(&self) -> String {
         match self {
             Self::Words(text) => text.clone(),
             Self::Figure(shown) | Self::Worked(shown, _) => shown.text(),
@@ -88,8 +91,7 @@ pub fn Table(
 ) -> impl IntoView {
     let order = RwSignal::new(None::<(usize, bool)>);
     let sorted = Memo::new(move |_| grid.with(|grid| grid.as_ref().map(|grid| in_order(grid, order.get()))));
-    let columns =
-        Memo::new(move |_| grid.with(|grid| grid.as_ref().map(|grid| grid.columns.clone()).unwrap_or_default()));
+    let columns = Memo::new(move |_| grid.with(|grid| grid.as_ref().map(names).unwrap_or_default()));
     let app = app();
     let copy = move |_| {
         let text = sorted.with_untracked(|grid| grid.as_ref().map(for_spreadsheet)).unwrap_or_default();
@@ -107,8 +109,8 @@ pub fn Table(
                 <p class="note">{move || hint.get()}</p>
                 <div class="scroll" tabindex="0" role="group" aria-label=title>
                     <table>
-                        <thead><tr>{move || columns.get().into_iter().enumerate().map(|(place, name)| {
-                            head(place, name, sorts, order)
+                        <thead><tr>{move || columns.get().into_iter().enumerate().map(|(place, (name, words))| {
+                            head(place, name, words, sorts, order)
                         }).collect_view()}</tr></thead>
                         <tbody>{move || sorted.get().map(|grid| grid.rows.into_iter().map(|cells| row(cells, on_working)).collect_view())}</tbody>
                     </table>
@@ -118,18 +120,24 @@ pub fn Table(
     }
 }
 
-fn head(place: usize, name: &'static str, sorts: bool, order: RwSignal<Order>) -> AnyView {
+/// Names of the columns, each with whether words stand in it and no figure.
+fn names(grid: &Grid) -> Vec<(&'static str, bool)> {
+    let words = |place| cells_of(grid, place).all(|cell| cell.figure().is_none());
+    grid.columns.iter().enumerate().map(|(place, name)| (*name, words(place))).collect()
+}
+
+fn head(place: usize, name: &'static str, words: bool, sorts: bool, order: RwSignal<Order>) -> AnyView {
     if name.is_empty() {
         return view! { <td></td> }.into_any();
     }
     if !sorts {
-        return view! { <th scope="col">{name}</th> }.into_any();
+        return view! { <th scope="col" class:words=words>{name}</th> }.into_any();
     }
     let now = move || order.get().filter(|(column, _)| *column == place).map(|(_, down)| down);
     let said = move || now().map(|down| if down { "descending" } else { "ascending" });
     view! {
         <th scope="col" aria-sort=said>
-            <button class="sort" title=(words().frame.sort_by)(name) on:click=move |_| order.update(|order| *order = next(*order, place))>
+            <button class="sort" title=(crate::locale::words().frame.sort_by)(name) on:click=move |_| order.update(|order| *order = next(*order, place))>
                 {name}
                 {move || now().map(|down| view! { <Icon name=if down { "down" } else { "up" } /> })}
             </button>
@@ -179,8 +187,15 @@ fn in_order(grid: &Grid, order: Order) -> Grid {
     grid
 }
 
-/// The table as text parted by tabs. Units go to the names of columns or rows, so that figures stay figures.
+/// The table as text parted by tabs.
 fn for_spreadsheet(grid: &Grid) -> String {
+    lines(grid).into_iter().map(|cells| cells.join("\t")).collect::<Vec<_>>().join("\n")
+}
+
+/// The cells of a table for another program, its names first. Units go to the names of columns or rows, so that figures
+/// stay figures.
+#[must_use]
+pub fn lines(grid: &Grid) -> Vec<Vec<String>> {
     let columns = 0..grid.columns.len();
     let mixed = columns.clone().any(|column| unit_of(cells_of(grid, column)).is_none());
     let column_units: Vec<&str> = match mixed {
@@ -188,20 +203,20 @@ fn for_spreadsheet(grid: &Grid) -> String {
         false => columns.map(|column| unit_of(cells_of(grid, column)).unwrap_or_default()).collect(),
     };
     let names = grid.columns.iter().zip(&column_units).map(|(name, unit)| with_unit(name, unit));
-    let mut lines = vec![names.collect::<Vec<_>>().join("\t")];
+    let mut lines = vec![names.collect::<Vec<_>>()];
     for row in &grid.rows {
         let row_unit = if mixed { unit_of(row.iter()).unwrap_or_default() } else { "" };
         let cells = row.iter().enumerate().map(|(column, cell)| match cell {
-            Cell::Words(text) if column == 0 => with_unit(&guarded(text), row_unit),
-            Cell::Words(text) => guarded(text),
+            Cell::Words(text) if column == 0 => with_unit(&harmless(text), row_unit),
+            Cell::Words(text) => harmless(text),
             Cell::Figure(shown) | Cell::Worked(shown, _) => {
                 let unit_is_told = !column_units[column].is_empty() || !row_unit.is_empty();
                 if unit_is_told { shown.plain() } else { shown.text() }
             }
         });
-        lines.push(cells.collect::<Vec<_>>().join("\t"));
+        lines.push(cells.collect());
     }
-    lines.join("\n")
+    lines
 }
 
 fn cells_of(grid: &Grid, column: usize) -> impl Iterator<Item = &Cell> {
@@ -217,12 +232,6 @@ fn unit_of<'a>(cells: impl Iterator<Item = &'a Cell>) -> Option<&'a str> {
 
 fn with_unit(name: &str, unit: &str) -> String {
     if unit.is_empty() { name.to_owned() } else { format!("{name} ({unit})") }
-}
-
-/// Words that a spreadsheet takes neither for a formula nor for two cells.
-fn guarded(text: &str) -> String {
-    let flat: String = text.chars().map(|letter| if letter.is_control() { ' ' } else { letter }).collect();
-    if flat.starts_with(['=', '+', '-', '@']) { format!("'{flat}") } else { flat }
 }
 
 #[cfg(test)]

@@ -32,6 +32,7 @@ mod spec;
 mod spread;
 mod svg;
 mod target;
+mod vector;
 mod water;
 mod well;
 mod well_mark;

@@ -9,6 +9,7 @@ use super::room::{follow_size, pens, printing};
 use super::scale::scale_end;
 use super::spec::{Ends, View, picture};
 use super::target::Target;
+use super::vector::markup;
 use super::well::Well;
 use crate::locale::words;
 use crate::state::Theme;
@@ -16,9 +17,6 @@ use leptos::html::{Canvas, Div};
 use leptos::prelude::*;
 use wellwright_core::evaluate::{Basis, Evaluation};
 use wellwright_core::quantity::{Entry, Length, UnitSystem};
-
-/// Size of the picture on paper, in pixels of the page: it fits Letter and A4 between usual margins.
-const PAPER: (f64, f64) = (680.0, 470.0);
 
 /// The living picture of a job.
 #[component]
@@ -37,13 +35,17 @@ pub fn Plate(
     on_grab: Callback<()>,
     /// Called with a new depth.
     on_depth: Callback<Entry>,
+    /// Size on paper, in pixels of the page.
+    paper: (f64, f64),
+    /// Whether it is for paper alone: drawn in lines that are sharp at any size, and nothing to take hold of.
+    on_paper: bool,
 ) -> impl IntoView {
     let (room, canvas) = (NodeRef::<Div>::new(), NodeRef::<Canvas>::new());
     let size = RwSignal::new((0.0, 0.0));
     let held = RwSignal::new(false);
     let printing = printing();
-    follow_size(room, size, printing, PAPER);
-    let paper = move |length: f64| printing.get().then(|| format!("{length}px"));
+    follow_size(room, size, printing, paper);
+    let side = move |length: f64| printing.get().then(|| format!("{length}px"));
     let ink = pens(theme, size);
     let facts = Memo::new(move |_| answer.with(Facts::of));
     let depth = Memo::new(move |_| facts.get().depth);
@@ -56,16 +58,24 @@ pub fn Plate(
         system: system.get(),
         basis: basis.get(),
     });
+    let drawn = move || {
+        let view = view.get();
+        answer.with(|answer| band.with(|band| picture(answer, &view, band.as_ref())))
+    };
     Effect::new(move |_| {
-        let (view, size) = (view.get(), size.get());
+        let size = size.get();
         let canvas = canvas.get().filter(|_| size.0 >= 1.0);
         ink.with(|ink| {
             if let (Some(canvas), Some(ink)) = (canvas, ink) {
-                let drawn = answer.with(|answer| band.with(|band| picture(answer, &view, band.as_ref())));
-                paint(&canvas, size, &drawn, ink);
+                paint(&canvas, size, &drawn(), ink);
             }
         });
     });
+    // What is drawn is the program's own: words of the user's are not in it.
+    let lines = move || {
+        let size = Some(size.get()).filter(|size| size.0 >= 1.0)?;
+        ink.with(|ink| markup(size, &drawn(), ink.as_ref()?))
+    };
     // Nothing is drawn before the style sheets are there.
     let shown = Memo::new(move |_| size.get().0 >= 1.0 && ink.with(Option::is_some));
     let compact = move || view.with(|view| view.layout.compact);
@@ -75,17 +85,21 @@ pub fn Plate(
     view! {
         <div
             class="plate"
-            style:width=move || paper(PAPER.0)
-            style:height=move || paper(PAPER.1) class:compact=compact node_ref=room role="group" aria-label=words().picture.plate>
-            <canvas node_ref=canvas aria-hidden="true"></canvas>
+            style:width=move || side(paper.0)
+            style:height=move || side(paper.1) class:compact=compact node_ref=room role="group" aria-label=words().picture.plate>
+            <Show when=move || !on_paper fallback=move || view! { <div class="lines" aria-hidden="true" inner_html=lines></div> }>
+                <canvas node_ref=canvas aria-hidden="true"></canvas>
+            </Show>
             <Show when=move || shown.get()>
                 <Well facts=facts view=view answer=answer />
                 <p class="scale-note">{scale_note}</p>
                 <Show when=move || answer.with(|answer| answer.sweep.is_none())>
                     <p class="no-curve">{words().picture.nothing_to_draw}</p>
                 </Show>
-                <Probe answer=answer view=view />
-                <Target depth=depth on_surface=on_surface view=view held=held on_grab=on_grab on_depth=on_depth />
+                <Show when=move || !on_paper>
+                    <Probe answer=answer view=view />
+                    <Target depth=depth on_surface=on_surface view=view held=held on_grab=on_grab on_depth=on_depth />
+                </Show>
             </Show>
         </div>
     }

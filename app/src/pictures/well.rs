@@ -193,6 +193,7 @@ pub fn Well(
     view! {
         <svg
             class="well"
+            data-drawn=""
             role="img"
             aria-label=whole
             width=move || view.get().layout.width

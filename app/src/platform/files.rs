@@ -67,7 +67,17 @@ fn try_save(name: &str, kind: &str, text: &str) -> Result<(), JsValue> {
     let options = BlobPropertyBag::new();
     options.set_type(kind);
     let blob = Blob::new_with_str_sequence_and_options(&js_sys::Array::of1(&JsValue::from_str(text)), &options)?;
-    let address = Url::create_object_url_with_blob(&blob)?;
+    try_save_blob(name, &blob)
+}
+
+/// Saves what a blob holds, likewise.
+#[must_use]
+pub fn save_blob(name: &str, blob: &Blob) -> bool {
+    try_save_blob(name, blob).is_ok()
+}
+
+fn try_save_blob(name: &str, blob: &Blob) -> Result<(), JsValue> {
+    let address = Url::create_object_url_with_blob(blob)?;
     let link: HtmlAnchorElement = document().create_element("a")?.unchecked_into();
     link.set_href(&address);
     link.set_download(name);

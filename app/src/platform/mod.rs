@@ -2,10 +2,13 @@
 
 pub mod clipboard;
 pub mod clock;
+pub mod device;
 pub mod files;
 pub mod focus;
 pub mod forms;
 pub mod language;
+pub mod pictures;
+pub mod share;
 pub mod storage;
 pub mod theme;
 pub mod wake;

@@ -3,10 +3,12 @@
 //! An entry that can't be read stays as it is and is reported; nothing writes over it, since ids are never used twice.
 
 mod books;
+mod parts;
 
 pub use books::{delete_book, follow_books, load_books, save_book};
+pub use parts::{forget_parts, keep_part};
 
-use crate::state::{Kept, SetAside, Settings, Sheet, Shelf};
+use crate::state::{Kept, Seller, SetAside, Settings, Sheet, Shelf};
 use gloo_storage::{LocalStorage, Storage as _};
 use leptos::prelude::window;
 use serde_json::{Map, Value, json};
@@ -17,6 +19,7 @@ use wellwright_core::job::{Field, Job};
 const JOB: &str = "wellwright.job.";
 const ORDER: &str = "wellwright.order";
 const SETTINGS: &str = "wellwright.settings";
+const SELLER: &str = "wellwright.seller";
 
 /// Whether what the user did is kept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -113,6 +116,18 @@ pub fn save_settings(settings: Settings) {
     if there() {
         let _ = LocalStorage::set(SETTINGS, settings);
     }
+}
+
+/// What stands of the seller; nothing where nothing was kept.
+#[must_use]
+pub fn load_seller() -> Seller {
+    if there() { LocalStorage::get::<Seller>(SELLER).unwrap_or_default().checked() } else { Seller::default() }
+}
+
+/// Keeps what stands of the seller; `false` where there was no room.
+#[must_use]
+pub fn save_seller(seller: &Seller) -> bool {
+    there() && LocalStorage::set(SELLER, seller).is_ok()
 }
 
 /// An id that no job on this device has: the time in milliseconds and a random tail.

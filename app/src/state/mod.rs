@@ -2,17 +2,21 @@
 //!
 //! Only [`edits`] writes a job, so undo, storage and every view see each change.
 
+pub mod arrivals;
 pub mod books;
 pub mod edits;
 pub mod open;
+pub mod seller;
 pub mod settings;
 pub mod sheet;
 pub mod shelf;
 
+pub use arrivals::{Arrival, Arrivals, Fate};
 pub use books::{AsideBook, Books, KeptBook};
 pub use edits::{Choice, Edit};
 pub use open::{Noted, Open};
-pub use settings::{Settings, Theme};
+pub use seller::Seller;
+pub use settings::{PaperSize, Settings, Theme};
 pub use sheet::Sheet;
 pub use shelf::{Kept, SetAside, Shelf};
 
@@ -34,6 +38,10 @@ pub struct App {
     pub books: RwSignal<Books>,
     /// Units, theme, language.
     pub settings: RwSignal<Settings>,
+    /// What came in and waits to be looked at.
+    pub arrivals: RwSignal<Arrivals>,
+    /// The seller's own, for the customer's page.
+    pub seller: RwSignal<Seller>,
     /// The address.
     pub route: RwSignal<Route>,
     /// Whether the last write to storage worked.
@@ -60,8 +68,8 @@ pub struct Toast {
 /// What was taken away and can be brought back.
 #[derive(Clone, PartialEq)]
 pub enum Back {
-    /// A job, with its place in the list.
-    Job(usize, Box<Kept>),
+    /// Jobs, each with the place that it had in the list.
+    Jobs(Vec<(usize, Kept)>),
     /// A price book.
     Book(KeptBook),
 }
@@ -78,6 +86,8 @@ impl App {
             shelf: RwSignal::new(shelf),
             books: RwSignal::new(storage::load_books().unwrap_or_default()),
             settings: RwSignal::new(settings),
+            arrivals: RwSignal::new(Arrivals::default()),
+            seller: RwSignal::new(storage::load_seller()),
             route: RwSignal::new(Route::current()),
             saved: RwSignal::new(saved),
             toast: RwSignal::new(None),
@@ -154,7 +164,11 @@ impl App {
     /// Brings back what was taken away.
     pub fn bring_back(self, back: Back) {
         match back {
-            Back::Job(place, kept) => self.insert(place, *kept),
+            Back::Jobs(jobs) => {
+                for (place, kept) in jobs.into_iter().rev() {
+                    self.insert(place, kept);
+                }
+            }
             Back::Book(kept) => {
                 self.put_book(kept);
             }
@@ -163,17 +177,34 @@ impl App {
 
     /// Takes a job off the shelf and offers to bring it back.
     pub fn delete(self, id: &str, message: impl FnOnce(&str) -> String) {
-        let Some((place, removed)) = self.shelf.try_update(|shelf| shelf.remove(id)).flatten() else { return };
+        let Some(gone) = self.take_off(id) else { return };
+        self.tell_gone(message(&gone.1.sheet.job.name), vec![gone]);
+    }
+
+    /// Takes a job off the shelf; it is returned with the place that it had.
+    pub fn take_off(self, id: &str) -> Option<(usize, Kept)> {
+        let gone = self.shelf.try_update(|shelf| shelf.remove(id)).flatten()?;
         storage::delete(id);
         self.save_order();
-        let text = message(&removed.sheet.job.name);
-        self.toast.set(Some(Toast { text, bring_back: Some(Back::Job(place, Box::new(removed))) }));
+        Some(gone)
+    }
+
+    /// Shows a message that passes, with an offer to bring back the jobs that went, if any.
+    pub fn tell_gone(self, text: String, gone: Vec<(usize, Kept)>) {
+        let bring_back = (!gone.is_empty()).then_some(Back::Jobs(gone));
+        self.toast.set(Some(Toast { text, bring_back }));
     }
 
     /// Changes the settings of the screen and keeps them.
     pub fn set(self, change: impl FnOnce(&mut Settings)) {
         self.settings.update(change);
         storage::save_settings(self.settings.get_untracked());
+    }
+
+    /// Changes what stands of the seller and keeps it; `false` where there was no room.
+    pub fn sell_as(self, change: impl FnOnce(&mut Seller)) -> bool {
+        self.seller.update(change);
+        storage::save_seller(&self.seller.get_untracked())
     }
 
     /// The language in force, and the way to write numbers: the browser's where the language is the browser's too.

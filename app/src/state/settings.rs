@@ -32,6 +32,28 @@ impl Theme {
     }
 }
 
+/// The paper in the printer.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum PaperSize {
+    /// 8.5 by 11 inches.
+    #[default]
+    Letter,
+    /// 210 by 297 millimeters.
+    A4,
+}
+
+impl PaperSize {
+    /// Its name in the style sheets, and to who reads it.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Letter => "Letter",
+            Self::A4 => "A4",
+        }
+    }
+}
+
 /// What the user set.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
 #[serde(default)]
@@ -42,4 +64,6 @@ pub struct Settings {
     pub theme: Theme,
     /// Language; the browser's until one is chosen.
     pub language: Option<Language>,
+    /// Paper that is printed on.
+    pub paper: PaperSize,
 }

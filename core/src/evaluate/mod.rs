@@ -25,7 +25,7 @@ mod year;
 
 pub use break_even::{BreakEven, Crossing, Place, Whose};
 pub use duty::{DutyHours, NoYear};
-pub use here::{Here, Saving, WayHere};
+pub use here::{Here, ORDER_SPARE, Saving, WayHere};
 pub use motor::MotorLoad;
 pub use payback::{Payback, payback};
 pub use report::{error as error_report, report};

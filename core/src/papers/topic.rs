@@ -113,3 +113,84 @@ pub enum Topic {
     /// Cost of the conductor that pays over the years.
     EconomicSize(Way),
 }
+
+impl Topic {
+    /// Every answer, in the order of the pages: of the ways to run the motor those of the one at this place.
+    #[must_use]
+    pub fn all(way: Option<usize>) -> Vec<Self> {
+        let of_pipes = Part::ALL.into_iter().flat_map(|part| [Self::Friction(part), Self::Fittings(part)]);
+        let of_way = way.into_iter().flat_map(Self::of_way);
+        let of_lead = Way::ALL.into_iter().flat_map(Self::of_lead);
+        let of_cost = Basis::ALL.into_iter().flat_map(|basis| {
+            let costs = Way::ALL.map(|way| Self::CableCost(way, basis));
+            costs.into_iter().chain([Self::Saving(basis), Self::BreakEven(basis)])
+        });
+        let mut all: Vec<Self> = Self::OF_WATER.into_iter().chain(of_pipes).chain(Self::OF_PUMP).collect();
+        all.extend(of_way.chain(of_lead).chain(of_cost));
+        all
+    }
+
+    const OF_WATER: [Self; 10] = [
+        Self::Demand,
+        Self::Weekly,
+        Self::Drawdown,
+        Self::PumpingLevel,
+        Self::Submergence,
+        Self::WellGives,
+        Self::TotalHead,
+        Self::PressureHead,
+        Self::VelocityHead,
+        Self::SuctionHead,
+    ];
+
+    const OF_PUMP: [Self; 15] = [
+        Self::PumpSpeed,
+        Self::LowestSpeed,
+        Self::FullSpeed,
+        Self::ShareOfBest,
+        Self::ShaftPower,
+        Self::MotorLoad,
+        Self::DeadHead,
+        Self::OnPipe,
+        Self::Relief,
+        Self::Tank,
+        Self::Surge,
+        Self::Cooling,
+        Self::CoolingFlow,
+        Self::WidestSleeve,
+        Self::Hanging,
+    ];
+
+    fn of_way(way: usize) -> [Self; 14] {
+        [
+            Self::WayFrame(way),
+            Self::WayInput(way),
+            Self::WaySupply(way),
+            Self::WaySupplyDrop(way),
+            Self::WayDevice(way),
+            Self::WayVolts(way),
+            Self::WayPeak(way),
+            Self::WaySag(way),
+            Self::WayLoading(way),
+            Self::WayHarmonics(way),
+            Self::WayFault(way),
+            Self::WayStart(way),
+            Self::WayGenerator(way),
+            Self::WayCost(way),
+        ]
+    }
+
+    fn of_lead(way: Way) -> [Self; 9] {
+        [
+            Self::MotorCurrent(way),
+            Self::RunningCurrent(way),
+            Self::Ampacity(way),
+            Self::Drop(way),
+            Self::LeadTemperature(way),
+            Self::LeadLoss(way),
+            Self::Alternating(way),
+            Self::FlatUnbalance(way),
+            Self::EconomicSize(way),
+        ]
+    }
+}

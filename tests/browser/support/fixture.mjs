@@ -9,7 +9,8 @@ const patience = 15_000;
 /**
  * Call it once at the top of a test file, with switches of Chromium if need be. Its `open(t)` opens the page in a fresh context and fails the test `t` if
  * anything went wrong on it. Options: `path`; `settings` as a returning user has them; `prepare(context)`, which runs
- * before the page loads; and Playwright's own for a context.
+ * before the page loads; and Playwright's own for a context. The worker that keeps the page is blocked unless a test
+ * asks for it with `serviceWorkers: 'allow'`: a fresh context would load the page twice.
  */
 export function useSite(args) {
   let site;
@@ -26,7 +27,7 @@ export function useSite(args) {
   });
 
   async function open(t, { path = '', settings, prepare, ...options } = {}) {
-    const context = await browser.newContext(options);
+    const context = await browser.newContext({ serviceWorkers: 'block', ...options });
     context.setDefaultTimeout(patience);
     if (settings) await context.addInitScript(keepSettings, JSON.stringify(settings));
     await prepare?.(context);

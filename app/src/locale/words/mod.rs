@@ -6,6 +6,7 @@ pub mod cautions;
 pub mod charts;
 pub mod cost;
 pub mod curve;
+pub mod device;
 pub mod equipment;
 pub mod fields;
 pub mod flow;
@@ -15,6 +16,8 @@ pub mod frame;
 pub mod gallery;
 mod labels;
 pub mod list;
+pub mod papers;
+pub mod passing;
 pub mod peak;
 pub mod picture;
 pub mod say;
@@ -30,8 +33,14 @@ pub type Text = &'static str;
 pub struct Words {
     /// The bar, the stations, settings, what parts say everywhere.
     pub frame: frame::Frame,
+    /// What the browser keeps of the page itself.
+    pub device: device::Device,
     /// The list of jobs.
     pub list: list::List,
+    /// The papers and the files beside them.
+    pub papers: papers::Papers,
+    /// Passing a job on, and what comes in.
+    pub passing: passing::Passing,
     /// The user's own equipment.
     pub equipment: equipment::Equipment,
     /// The price book.
@@ -75,7 +84,10 @@ pub struct Words {
 /// US English.
 pub static ENGLISH: Words = Words {
     frame: frame::ENGLISH,
+    device: device::ENGLISH,
     list: list::ENGLISH,
+    papers: papers::ENGLISH,
+    passing: passing::ENGLISH,
     equipment: equipment::ENGLISH,
     book: book::ENGLISH,
     cost: cost::ENGLISH,
@@ -100,7 +112,10 @@ pub static ENGLISH: Words = Words {
 /// Spanish as the trade speaks it in the western US and in Mexico.
 pub static SPANISH: Words = Words {
     frame: frame::SPANISH,
+    device: device::SPANISH,
     list: list::SPANISH,
+    papers: papers::SPANISH,
+    passing: passing::SPANISH,
     equipment: equipment::SPANISH,
     book: book::SPANISH,
     cost: cost::SPANISH,

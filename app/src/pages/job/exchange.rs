@@ -1,10 +1,12 @@
 //! Tables that come from a file and go to one.
 
-use crate::locale::words;
+use crate::locale::{Decimals, decimals, words};
 use crate::parts::file_drop::FileDrop;
+use crate::parts::table::{Grid, lines};
 use crate::platform::files::{self, Reading};
 use crate::state::app;
 use leptos::prelude::*;
+use wellwright_core::table::quoted;
 
 /// A table from a file.
 #[component]
@@ -25,6 +27,29 @@ pub fn TakeTable(
         });
     };
     view! { <FileDrop label=label accept=".csv,.txt,.tsv" on_file=Callback::new(take) /> }
+}
+
+/// Tables as the text of a CSV file, each under its title; parted as spreadsheets of this way to write numbers do.
+#[must_use]
+pub fn table_text(tables: &[(&'static str, Grid)]) -> String {
+    let separator = match decimals() {
+        Decimals::Point => ',',
+        Decimals::Comma => ';',
+    };
+    let mut out = String::new();
+    for (place, (title, grid)) in tables.iter().enumerate() {
+        if tables.len() > 1 {
+            out += if place > 0 { "\r\n" } else { "" };
+            out += &quoted(title, separator);
+            out += "\r\n";
+        }
+        for cells in lines(grid) {
+            let cells: Vec<String> = cells.iter().map(|cell| quoted(cell, separator)).collect();
+            out += &cells.join(&separator.to_string());
+            out += "\r\n";
+        }
+    }
+    out
 }
 
 /// Saves a table as a file that is called after a title.

@@ -85,6 +85,10 @@ pub struct Desk {
     turned: StoredValue<bool>,
     /// What is open of the price book.
     book: book::Unfolded,
+    /// The paper in sight.
+    paper: RwSignal<papers::Paper>,
+    /// Whether its readings are lines to write on.
+    blank: RwSignal<papers::Readings>,
 }
 
 impl Desk {
@@ -168,6 +172,8 @@ pub fn JobPage(
         working: RwSignal::new(None),
         turned: StoredValue::new(false),
         book: book::Unfolded::default(),
+        paper: RwSignal::new(papers::Paper::default()),
+        blank: RwSignal::new(papers::Readings::default()),
     };
     let keys = window_event_listener(leptos::ev::keydown, move |event| bar::undo_keys(app, &event, id));
     on_cleanup(move || keys.remove());
@@ -360,11 +366,17 @@ fn Living(
     }
 }
 
+/// Size of the living picture where its page is printed, in pixels of the page.
+const PAPER: (f64, f64) = (680.0, 470.0);
+
 /// The living picture of the job.
 #[component]
 fn Picture(
     /// What the pages share.
     desk: Desk,
+    /// Its size, where it is for paper alone.
+    #[prop(optional)]
+    paper: Option<(f64, f64)>,
 ) -> impl IntoView {
     let app = app();
     let Desk { open, basis, seen, .. } = desk;
@@ -385,6 +397,8 @@ fn Picture(
             theme=Signal::derive(move || app.settings.get().theme)
             on_grab=open.pause
             on_depth=Callback::new(move |entry| open.edit.run(Edit::Figure(depth_field(open), Some(entry))))
+            paper=paper.unwrap_or(PAPER)
+            on_paper=paper.is_some()
         />
     }
 }

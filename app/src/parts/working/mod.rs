@@ -69,7 +69,8 @@ pub fn WorkingDrawer(
     }
 }
 
-fn body(working: Working) -> impl IntoView {
+/// The whole of a working: what it comes to, its sums, its values, its sources.
+pub fn body(working: Working) -> impl IntoView {
     let words = &words().working;
     let answer = result(working.result);
     let more = working.more.iter().map(|more| result(*more).text()).collect::<Vec<_>>().join(", ");

@@ -2,8 +2,11 @@
 //!
 //! A file says its version in `schema`. A newer version than this build knows is refused and left alone.
 
+mod line;
 mod record;
 mod v1;
+
+pub use line::line_of;
 
 use super::Job;
 use crate::error::InputError;
@@ -108,6 +111,17 @@ pub fn read(value: &Value) -> Result<Job, WireError> {
 /// As [`parse`] and [`read`].
 pub fn read_text(text: &str) -> Result<Job, WireError> {
     read(&parse(text)?)
+}
+
+/// Reads every job of a text: one, or a list of them, each by itself.
+///
+/// # Errors
+/// As [`parse`]; what is wrong with one job stands in its place.
+pub fn read_many(text: &str) -> Result<Vec<Result<Job, WireError>>, WireError> {
+    Ok(match parse(text)? {
+        Value::Array(jobs) => jobs.iter().map(read).collect(),
+        job => vec![read(&job)],
+    })
 }
 
 /// Writes a job in the current version.

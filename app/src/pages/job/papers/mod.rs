@@ -1,88 +1,111 @@
-//! Papers: the job on a sheet, to print and to hand on.
+//! Papers: what is left behind, what is taken along, what is checked; and the ways to hand the job on.
 
-use super::{Desk, Heading, Picture, findings::Findings, grids};
-use crate::locale::{depth, words};
-use crate::parts::caution::CautionBoxes;
-use crate::parts::head_bar::{HeadBar, head_parts};
-use crate::parts::table::Table;
-use crate::platform::files;
+mod customer;
+mod engineer;
+mod files;
+mod frame;
+mod installer;
+mod lists;
+mod pass;
+mod seller;
+
+use super::{Desk, Heading};
+use crate::locale::words;
+use crate::parts::segmented::Segmented;
+use crate::platform::files as device;
 use crate::routes::Page;
-use crate::state::app;
+use crate::state::{PaperSize, app};
 use leptos::prelude::*;
-use wellwright_core::evaluate::Basis;
-use wellwright_core::job::wire;
 
-/// The sheet.
+/// Who a paper is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Paper {
+    /// Who pays: one page.
+    #[default]
+    Customer,
+    /// Who does the work.
+    Installer,
+    /// Who checks it.
+    Engineer,
+}
+
+/// Whether the readings of the installer's pages are those that were taken, or lines to write on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Readings {
+    /// As they were taken.
+    #[default]
+    Taken,
+    /// Lines to write on.
+    Blank,
+}
+
+/// The page.
 #[component]
 pub fn Papers(
     /// What the pages share.
     desk: Desk,
 ) -> impl IntoView {
     let app = app();
-    let open = desk.open;
-    let words = words();
-    let tables = &words.tables;
-    let save = move |_| {
-        let (name, text) = open.sheet.with_untracked(|sheet| {
-            let name = files::file_name(&sheet.job.name, words.list.nameless, "json");
-            (name, format!("{:#}\n", wire::write(&sheet.job)))
-        });
-        if files::save(&name, "application/json", &text) {
-            app.tell((tables.saved_as)(&name));
-        }
-    };
-    let title = move || open.sheet.with(|sheet| sheet.job.name.clone());
-    let demo = move || open.sheet.with(|sheet| sheet.job.demo.then_some(words.list.demo_note));
-    let said = Memo::new(move |_| {
-        open.answer.with(|answer| super::headline::sentence(answer, open.system.get(), Basis::Installed))
-    });
-    let figures = Memo::new(move |_| {
-        let system = open.system.get();
-        open.sheet.with(|sheet| open.answer.with(|answer| Some(grids::figures(answer, &sheet.job, system))))
-    });
-    let here = Memo::new(move |_| open.answer.with(|answer| grids::here(answer, open.system.get())));
-    let costs = Memo::new(move |_| open.answer.with(grids::costs));
-    let flow = Memo::new(move |_| open.answer.with(|answer| grids::flow(answer, open.system.get())));
-    let parts = Memo::new(move |_| open.answer.with(|answer| head_parts(&answer.water, open.system.get())));
-    let ways = Memo::new(move |_| open.answer.with(|answer| super::ways::table(answer, open.system.get())));
-    let lead = move || {
-        open.answer.with(|answer| {
-            let here = answer.here.as_ref()?;
-            let [lead, order] = [here.lead, here.order].map(|length| depth(length, open.system.get()).text());
-            Some((tables.lead)(&lead, &order))
-        })
+    let words = &words().papers;
+    let none = move || desk.open.answer.with(|answer| answer.here.is_none());
+    let size = Signal::derive(move || app.settings.get().paper);
+    let sheets = move || match desk.paper.get() {
+        Paper::Customer => view! { <customer::Customer desk=desk /> }.into_any(),
+        Paper::Installer => view! { <installer::Installer desk=desk /> }.into_any(),
+        Paper::Engineer => view! { <engineer::Engineer desk=desk /> }.into_any(),
     };
     view! {
-        <article class="paper">
-            <Heading page=Page::Papers desk=desk />
-            <div class="row screen">
-                <button class="btn act" disabled=move || open.answer.with(|answer| answer.here.is_none()) on:click=move |_| files::print()>{tables.print}</button>
-                <button class="btn" on:click=save>{tables.save_file}</button>
-                <p class="note">{tables.save_hint}</p>
+        <article class="papers">
+            <div class="screen">
+                <Heading page=Page::Papers desk=desk />
+                <div class="tools">
+                    <Segmented
+                        label=words.which
+                        name="paper".to_owned()
+                        options=vec![
+                            (Paper::Customer, words.customer),
+                            (Paper::Installer, words.installer),
+                            (Paper::Engineer, words.engineer),
+                        ]
+                        value=desk.paper.into()
+                        on_choose=Callback::new(move |chosen| desk.paper.set(chosen))
+                    />
+                    <Segmented
+                        label=words.size
+                        name="paper-size".to_owned()
+                        options=vec![(PaperSize::Letter, PaperSize::Letter.name()), (PaperSize::A4, PaperSize::A4.name())]
+                        value=size
+                        on_choose=Callback::new(move |chosen| app.set(|settings| settings.paper = chosen))
+                    />
+                    <Show when=move || desk.paper.get() == Paper::Installer>
+                        <Segmented
+                            label=words.readings
+                            name="paper-readings".to_owned()
+                            options=vec![(Readings::Taken, words.as_taken), (Readings::Blank, words.blank)]
+                            value=desk.blank.into()
+                            on_choose=Callback::new(move |chosen| desk.blank.set(chosen))
+                        />
+                    </Show>
+                    <button class="btn act" disabled=none on:click=move |_| device::print()>{words.print}</button>
+                </div>
+                <div class="hands">
+                    <pass::PassOn desk=desk />
+                    <files::Files desk=desk />
+                    <seller::Form />
+                </div>
             </div>
-            <p class="paper-title">{title}</p>
-            <p class="note">{demo}</p>
-            <p class="paper-answer">{said}</p>
-            <Picture desk=desk />
-            <Findings open=open />
-            <HeadBar parts=parts />
-            <Table title=words.flow.water_and_pump grid=flow />
-            <Table title=words.ways.title hint=Signal::stored(words.ways.hint.to_owned()) grid=ways />
-            <Table title=tables.at_this_depth hint=Signal::derive(move || lead().unwrap_or_default()) grid=here />
-            <super::book::OnPaper open=open />
-            <Table title=tables.costs hint=Signal::stored(tables.costs_hint.to_owned()) grid=costs />
-            <Table title=tables.figures grid=figures />
-            <CautionBoxes cautions=[
-                &words.cautions.startup[..],
-                &words.cautions.water[..],
-                &words.cautions.pump[..],
-                &words.cautions.power[1..],
-                &words.cautions.cable[..],
-            ]
-                .concat() />
-            <h3>{tables.sources}</h3>
-            <p class="note">{tables.code_edition}</p>
-            <p class="note"><b>{tables.not_a_permit}</b></p>
+            <section class="paper" aria-label=words.preview data-size=move || size.get().name()>
+                <Show
+                    when=move || !none()
+                    fallback=move || view! {
+                        <p class="note">
+                            {move || desk.open.answer.with(|answer| super::headline::sentence(answer, desk.open.system.get(), desk.basis.get()))}
+                        </p>
+                    }
+                >
+                    {sheets}
+                </Show>
+            </section>
         </article>
     }
 }

@@ -12,7 +12,8 @@ use wellwright_core::startup::{Setting, SettingCode, Value, settings};
 /// A setting in words.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Line {
-    code: SettingCode,
+    /// Which setting.
+    pub code: SettingCode,
     /// What is entered.
     pub value: String,
     /// Its unit.
@@ -33,9 +34,7 @@ pub fn Settings(
     let open = desk.open;
     let words = words();
     let lines = Memo::new(move |_| {
-        let system = open.system.get();
-        let all = open.sheet.with(|sheet| open.answer.with(|answer| settings(&sheet.job, answer)));
-        all.iter().map(|setting| line(setting, system)).collect::<Vec<_>>()
+        open.sheet.with(|sheet| open.answer.with(|answer| lines(&sheet.job, answer, open.system.get())))
     });
     let row = move |line: Line| {
         let note = if line.assumed { format!(" {}", words.fields.assumed) } else { String::new() };
@@ -56,6 +55,11 @@ pub fn Settings(
             <dl class="settings" aria-live="polite">{move || lines.get().into_iter().map(row).collect_view()}</dl>
         </Group>
     }
+}
+
+/// Every setting of a job in words.
+pub fn lines(job: &Job, answer: &Evaluation, system: UnitSystem) -> Vec<Line> {
+    settings(job, answer).iter().map(|setting| line(setting, system)).collect()
 }
 
 /// One setting of a job in words.

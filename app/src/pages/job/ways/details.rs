@@ -92,7 +92,7 @@ pub fn details(answer: &Evaluation, place: usize, system: UnitSystem) -> Vec<Det
 }
 
 /// Conductors of a run, by how many lines its supply has.
-fn wires(way: &PoweredWay, conductor: Conductor) -> String {
+pub fn wires(way: &PoweredWay, conductor: Conductor) -> String {
     let lines = match way.family.supply.feed {
         wellwright_core::power::family::Feed::SinglePhase => 2,
         wellwright_core::power::family::Feed::ThreePhase => 3,

@@ -9,6 +9,7 @@ use crate::parts::one_line::OneLine;
 use crate::parts::segmented::Segmented;
 use crate::parts::verdict::{Level, Verdict};
 use crate::state::Edit;
+pub use details::wires;
 pub use rows::{name as name_of, table};
 
 use details::{Detail, details};

@@ -1,0 +1,71 @@
+// Has the worker keep the page on the device, and tells the page of it with the event `wellwright-device`.
+// What it tells stands in `window.wellwrightDevice`: `kept` (opens without a network), `newer` (a newer build waits),
+// `installable` (the browser offers a place on the home screen); `takeNewer()` and `install()` do what they say.
+const device = { kept: false, newer: false, installable: false, takeNewer() {}, async install() {} };
+window.wellwrightDevice = device;
+
+function tell(change) {
+  Object.assign(device, change);
+  window.dispatchEvent(new Event('wellwright-device'));
+}
+
+window.addEventListener('beforeinstallprompt', (event) => {
+  event.preventDefault();
+  tell({
+    installable: true,
+    async install() {
+      tell({ installable: false });
+      await event.prompt();
+    },
+  });
+});
+
+async function keep() {
+  const workers = navigator.serviceWorker;
+  // A frame on another site is no place to keep things, and often may not.
+  if (!workers || window.self !== window.top) return;
+  let agreed = false;
+  let hadWorker = Boolean(workers.controller);
+  const reload = () => {
+    if (!agreed) return;
+    agreed = false;
+    window.location.reload();
+  };
+  workers.addEventListener('controllerchange', () => {
+    // Agreed to in another tab: this one goes on with what it has loaded until its user agrees too.
+    if (hadWorker && !agreed) offer(() => window.location.reload());
+    hadWorker = true;
+    tell({ kept: true });
+    reload();
+  });
+  function offer(takeNewer) {
+    tell({ newer: true, takeNewer });
+  }
+  function waits(worker) {
+    // The first build of all waits for nobody.
+    if (!workers.controller) return;
+    offer(() => {
+      agreed = true;
+      worker.postMessage('take over');
+      // Some browsers do not report that the worker changed.
+      setTimeout(reload, 5000);
+    });
+  }
+  tell({ kept: hadWorker });
+  const registration = await workers.register('./worker.js', { scope: './', updateViaCache: 'none' });
+  if (registration.waiting) waits(registration.waiting);
+  registration.addEventListener('updatefound', () => {
+    const worker = registration.installing;
+    worker?.addEventListener('statechange', () => {
+      if (worker.state === 'installed') waits(worker);
+    });
+  });
+  const look = () => {
+    if (!document.hidden && navigator.onLine) registration.update().catch(() => {});
+  };
+  document.addEventListener('visibilitychange', look);
+  // A page that a phone put to sleep and woke.
+  window.addEventListener('pageshow', (event) => event.persisted && look());
+}
+
+keep().catch((why) => console.warn('The page is not kept for use without a network:', why));

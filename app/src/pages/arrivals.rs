@@ -1,0 +1,218 @@
+//! What came in and waits to be looked at: jobs of a link, of codes, of a file with questions.
+
+use crate::locale::{file_text, words};
+use crate::pages::jobs::{facts, line};
+use crate::parts::segmented::Segmented;
+use crate::platform::storage;
+use crate::state::{App, Arrival, Arrivals, Fate, Sheet, app};
+use leptos::prelude::*;
+use wellwright_core::evaluate::evaluate;
+use wellwright_core::job::wire::{self, WireError};
+use wellwright_core::passing::{self, LinkError, Part, SeriesError};
+use wellwright_core::quantity::UnitSystem;
+
+/// Takes the letters of a link: a whole job, or a part of one. Nothing is added before somebody agrees.
+pub fn take_link(app: App, letters: &str) {
+    let words = &words().passing;
+    let read = match passing::part(letters) {
+        Some(part) => join(app, part),
+        None => Some(passing::read(letters)),
+    };
+    match read {
+        None => {}
+        Some(Ok(job)) => app.arrivals.update(|arrivals| {
+            arrivals.parts = None;
+            app.shelf.with_untracked(|shelf| arrivals.jobs.push(Arrival::of(job, shelf)));
+        }),
+        Some(Err(error)) => {
+            let why = link_text(&error, app.settings.with_untracked(|settings| settings.units));
+            app.arrivals.update(|arrivals| {
+                arrivals.parts = None;
+                arrivals.refused.push((words.link_refused)(&why));
+            });
+        }
+    }
+}
+
+/// Adds a part to its series; the job once it is whole.
+fn join(app: App, part: Part) -> Option<Result<wellwright_core::job::Job, LinkError>> {
+    let of = part.of;
+    let parts = storage::keep_part(part);
+    match passing::join(&parts) {
+        Err(SeriesError::Missing(missing)) => {
+            app.arrivals.update(|arrivals| arrivals.parts = Some((of - missing, of)));
+            None
+        }
+        whole => {
+            storage::forget_parts();
+            Some(whole.map_err(|_| LinkError::Altered).and_then(|letters| passing::read(&letters)))
+        }
+    }
+}
+
+/// Why a link holds no job, as the end of a sentence.
+fn link_text(error: &LinkError, system: UnitSystem) -> String {
+    let words = &words().passing;
+    match error {
+        LinkError::Newer { version } => (words.link_newer)(*version),
+        LinkError::Cut => words.link_cut.to_owned(),
+        LinkError::TooLarge => crate::locale::words().list.too_large.to_owned(),
+        LinkError::Job(error) => file_text(error, system),
+        LinkError::NoJob => words.link_no_job.to_owned(),
+        _ => words.link_altered.to_owned(),
+    }
+}
+
+/// Takes the text of a file or of the clipboard: one job or many. Those that nobody must be asked about are added at
+/// once.
+pub fn take_text(app: App, name: &str, text: &str) {
+    let list = &words().list;
+    let system = app.settings.with_untracked(|settings| settings.units);
+    let read = match wire::read_many(text) {
+        Ok(read) => read,
+        Err(error) => return app.tell((list.not_opened)(name, &file_text(&error, system))),
+    };
+    let many = read.len() > 1;
+    let mut new = Arrivals::default();
+    for (place, job) in read.into_iter().enumerate() {
+        match job {
+            Ok(job) => app.shelf.with_untracked(|shelf| new.jobs.push(Arrival::of(job, shelf))),
+            Err(error) => new.refused.push((list.not_opened)(name, &placed(&error, text, place, many, system))),
+        }
+    }
+    match (new.jobs.as_slice(), new.refused.as_slice()) {
+        ([], []) => app.tell((list.not_opened)(name, words().passing.no_jobs)),
+        // One file, one fault: said in passing, as nothing came of it.
+        ([], [only]) if !many => app.tell(only.clone()),
+        _ if new.ask() => app.arrivals.update(|arrivals| {
+            arrivals.jobs.extend(new.jobs);
+            arrivals.refused.extend(new.refused);
+        }),
+        _ => add(app, new.jobs),
+    }
+}
+
+/// Takes what was pasted: a link that carries a job, or the text of a job file.
+pub fn take_pasted(app: App, text: &str) {
+    match text.split_once("#/add/") {
+        Some((_, letters)) => take_link(app, letters),
+        None => take_text(app, words().passing.pasted, text),
+    }
+}
+
+/// What is wrong with a job of a file, and in which line, of many in which job.
+fn placed(error: &WireError, text: &str, place: usize, many: bool, system: UnitSystem) -> String {
+    let words = &words().passing;
+    let why = file_text(error, system);
+    let line = wire::line_of(text, place, error.path()).unwrap_or(1);
+    if many { (words.job_and_line)(place + 1, line, &why) } else { (words.at_line)(line, &why) }
+}
+
+/// Puts arrivals on the shelf, each as it was decided, the first on top.
+fn add(app: App, jobs: Vec<Arrival>) {
+    let words = words();
+    let (mut told, mut gone) = (Vec::new(), Vec::new());
+    for arrival in jobs.into_iter().rev() {
+        let Arrival { mut job, twin, fate } = arrival;
+        match (fate, twin) {
+            (Fate::Skip, _) => continue,
+            (Fate::Replace, Some(twin)) => gone.extend(app.take_off(&twin.id)),
+            (Fate::Both, Some(_)) => job.name = (words.list.copy_name)(&job.name),
+            _ => {}
+        }
+        told.push((words.list.opened)(&job.name));
+        app.add(Sheet::of(job));
+    }
+    let text = match told.as_slice() {
+        [] => return,
+        [one] => one.clone(),
+        many => (words.passing.added)(many.len()),
+    };
+    app.tell_gone(text, gone);
+}
+
+/// What waits to be looked at, on top of the list.
+#[component]
+pub fn Arrived() -> impl IntoView {
+    let app = app();
+    let words = &words().passing;
+    let here = Memo::new(move |_| !app.arrivals.with(Arrivals::is_empty));
+    let jobs = Memo::new(move |_| app.arrivals.with(|arrivals| arrivals.jobs.len()));
+    let refused = move || app.arrivals.with(|arrivals| arrivals.refused.clone());
+    let parts = Memo::new(move |_| app.arrivals.with(|arrivals| arrivals.parts));
+    let taken = Memo::new(move |_| app.arrivals.with(Arrivals::taken));
+    let clear = move |_| {
+        if parts.get_untracked().is_some() {
+            storage::forget_parts();
+        }
+        app.arrivals.set(Arrivals::default());
+    };
+    let agree = move |_| {
+        let jobs = app.arrivals.with_untracked(|arrivals| arrivals.jobs.clone());
+        app.arrivals.set(Arrivals::default());
+        add(app, jobs);
+    };
+    view! {
+        <div role="status">
+            <Show when=move || here.get()>
+                <section class="arrived" aria-label=words.arrived>
+                    <h2>{words.arrived}</h2>
+                    {move || refused().into_iter().map(|text| view! { <p class="msg">{text}</p> }).collect_view()}
+                    {move || parts.get().map(|(there, of)| view! { <p>{(words.parts)(there, of)}</p> })}
+                    <ol>{move || (0..jobs.get()).map(|place| view! { <One place=place /> }).collect_view()}</ol>
+                    <p class="note">{move || (jobs.get() > 0).then_some(words.nothing_yet)}</p>
+                    <div class="row">
+                        <Show when=move || jobs.get() != 0>
+                            <button class="btn act" disabled=move || taken.get() == 0 on:click=agree>
+                                {move || (words.add)(taken.get())}
+                            </button>
+                        </Show>
+                        <button class="btn" on:click=clear>
+                            {move || if jobs.get() > 0 { words.add_none } else { crate::locale::words().frame.close }}
+                        </button>
+                    </div>
+                </section>
+            </Show>
+        </div>
+    }
+}
+
+/// One job that came: its name and site, its answer, and what becomes of it where its name is taken.
+#[component]
+fn One(place: usize) -> impl IntoView {
+    let app = app();
+    let words = &words().passing;
+    let arrival = app.arrivals.with_untracked(|arrivals| arrivals.jobs.get(place).cloned());
+    arrival.map(|arrival| {
+        let (figure, note, _) = line(&evaluate(&arrival.job));
+        let facts = facts(&arrival.job, app.settings.get_untracked().units);
+        let visits = arrival.job.record.visits().len();
+        let brings = (visits > 0).then(|| (words.visits)(visits));
+        let told = [facts, format!("{figure} {note}"), brings.unwrap_or_default()];
+        let told = told.into_iter().filter(|text| !text.trim().is_empty()).collect::<Vec<_>>().join(" · ");
+        let fate = Signal::derive(move || {
+            app.arrivals.with(|arrivals| arrivals.jobs.get(place).map_or(Fate::Skip, |arrival| arrival.fate))
+        });
+        let choose = Callback::new(move |fate| {
+            app.arrivals.update(|arrivals| {
+                if let Some(arrival) = arrivals.jobs.get_mut(place) {
+                    arrival.fate = fate;
+                }
+            });
+        });
+        let twin = arrival.twin.map(|twin| {
+            let said = if twin.same { words.same_here } else { words.name_here };
+            view! {
+                <p>{said}</p>
+                <Segmented
+                    label=words.what_becomes
+                    name=format!("fate-{place}")
+                    options=vec![(Fate::Both, words.keep_both), (Fate::Replace, words.replace), (Fate::Skip, words.skip)]
+                    value=fate
+                    on_choose=choose
+                />
+            }
+        });
+        view! { <li><b>{arrival.job.name}</b><p class="note">{told}</p>{twin}</li> }
+    })
+}

@@ -1,0 +1,118 @@
+//! Jobs that came from a file, a link or a code, before they are on the shelf.
+
+use super::Shelf;
+use wellwright_core::job::Job;
+
+/// What becomes of an arrival that has the name of a job on the shelf.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Fate {
+    /// Both are kept.
+    Both,
+    /// The one on the shelf goes.
+    Replace,
+    /// It is left out.
+    Skip,
+}
+
+/// A job that came.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Arrival {
+    /// The job.
+    pub job: Job,
+    /// The job of the same name on the shelf.
+    pub twin: Option<Twin>,
+    /// What becomes of it.
+    pub fate: Fate,
+}
+
+/// A job on the shelf that has an arrival's name.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Twin {
+    /// Its id.
+    pub id: String,
+    /// Whether it says the same in everything.
+    pub same: bool,
+}
+
+/// Everything that waits to be looked at.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Arrivals {
+    /// Jobs.
+    pub jobs: Vec<Arrival>,
+    /// Sentences on what could not be read.
+    pub refused: Vec<String>,
+    /// Parts of a series that are here, and how many there are.
+    pub parts: Option<(usize, usize)>,
+}
+
+impl Arrival {
+    /// A job beside the shelf; without a twin it is kept, one that is here already is left out.
+    #[must_use]
+    pub fn of(job: Job, shelf: &Shelf) -> Self {
+        let same_name = |name: &str| !name.trim().is_empty() && name.trim() == job.name.trim();
+        let twin = shelf
+            .jobs
+            .iter()
+            .find(|kept| same_name(&kept.sheet.job.name))
+            .map(|kept| Twin { id: kept.id.clone(), same: kept.sheet.job == job && kept.sheet.drafts.is_empty() });
+        let fate = if twin.as_ref().is_some_and(|twin| twin.same) { Fate::Skip } else { Fate::Both };
+        Self { job, twin, fate }
+    }
+}
+
+impl Arrivals {
+    /// Whether nothing waits.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        *self == Self::default()
+    }
+
+    /// Whether somebody must be asked: a twin is on the shelf, or something could not be read.
+    #[must_use]
+    pub fn ask(&self) -> bool {
+        !self.refused.is_empty() || self.jobs.iter().any(|arrival| arrival.twin.is_some())
+    }
+
+    /// How many would be on the shelf anew.
+    #[must_use]
+    pub fn taken(&self) -> usize {
+        self.jobs.iter().filter(|arrival| arrival.fate != Fate::Skip).count()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::state::{Kept, Sheet};
+
+    fn shelf(jobs: &[&Job]) -> Shelf {
+        let kept = |(place, job): (usize, &&Job)| Kept { id: place.to_string(), sheet: Sheet::of((*job).clone()) };
+        Shelf { jobs: jobs.iter().enumerate().map(kept).collect(), set_aside: Vec::new() }
+    }
+
+    #[test]
+    fn a_name_that_is_here_is_asked_about_and_the_very_same_is_left_out() {
+        let (well, other) = (Job::named("Well"), Job::named("Other"));
+        let mut changed = well.clone();
+        changed.note = "drier".into();
+        let shelf = shelf(&[&other, &well]);
+        let twin = |job: &Job| Arrival::of(job.clone(), &shelf);
+        assert_eq!(
+            twin(&well),
+            Arrival { job: well.clone(), twin: Some(Twin { id: "1".into(), same: true }), fate: Fate::Skip }
+        );
+        assert_eq!(twin(&changed).twin, Some(Twin { id: "1".into(), same: false }));
+        assert_eq!(twin(&changed).fate, Fate::Both);
+        assert_eq!(twin(&Job::named("New")).twin, None);
+        // Jobs without a name are not one another.
+        assert_eq!(Arrival::of(Job::default(), &shelf_of_nameless()).twin, None);
+        let arrivals = Arrivals { jobs: vec![twin(&well), twin(&Job::named("New"))], ..Arrivals::default() };
+        assert!(arrivals.ask());
+        assert_eq!(arrivals.taken(), 1);
+        assert!(!Arrivals { jobs: vec![twin(&Job::named("New"))], ..Arrivals::default() }.ask());
+    }
+
+    fn shelf_of_nameless() -> Shelf {
+        shelf(&[&Job::default()])
+    }
+}

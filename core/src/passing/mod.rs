@@ -1,0 +1,10 @@
+//! Passing a job on without a server: the whole job in a link, and in codes that another telephone photographs.
+
+mod code;
+mod digits;
+mod link;
+mod series;
+
+pub use code::{Code, code};
+pub use link::{LinkError, MOST_LETTERS, as_digits, read, write};
+pub use series::{Part, SeriesError, join, part, split};

@@ -1,0 +1,219 @@
+// Without a network: one visit is enough, a newer build is taken when the user agrees, never half of one.
+import assert from 'node:assert/strict';
+import { cpSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { address, listen } from '../../app/build/server.mjs';
+import { startChromium } from './support/chromium.mjs';
+import { dist } from './support/site.mjs';
+import { watch } from './support/watch.mjs';
+import { Wellwright } from './support/wellwright.mjs';
+
+let browser;
+
+before(async () => {
+  browser = await startChromium();
+});
+after(() => browser?.close());
+
+/** A copy of the build on a host of its own, in a folder of that host, that can be changed and cut off. */
+async function host(t, folder = '') {
+  const root = mkdtempSync(join(tmpdir(), 'wellwright-'));
+  const site = join(root, folder);
+  cpSync(dist, site, { recursive: true });
+  let server = await listen(root, 0);
+  const url = address(server) + folder;
+  const stop = () =>
+    new Promise((resolve) => {
+      server.close(resolve);
+      server.closeAllConnections();
+    });
+  t.after(async () => {
+    await stop();
+    rmSync(root, { recursive: true });
+  });
+  return {
+    site,
+    url,
+    stop,
+    async start() {
+      server = await listen(root, Number(new URL(url).port));
+    },
+    /** Another build: every figure of a text in the page's program stays, one more comment in the style sheet. */
+    deploy(mark) {
+      const old = readdirSync(site).find((name) => /^style-.*\.css$/.test(name));
+      const style = `style-${mark}.css`;
+      writeFileSync(join(site, style), `${readFileSync(join(site, old), 'utf8')}/* ${mark} */`);
+      rmSync(join(site, old));
+      for (const name of ['index.html', 'worker.js']) {
+        const text = readFileSync(join(site, name), 'utf8').replaceAll(old, style);
+        writeFileSync(join(site, name), text.replace(/const build = '\w+'/, `const build = '${mark}'`));
+      }
+    },
+  };
+}
+
+async function visit(t, { url }, options) {
+  const context = await browser.newContext({ locale: 'en-US', ...options });
+  context.setDefaultTimeout(15_000);
+  const page = await context.newPage();
+  const watched = watch(page);
+  t.after(() => context.close());
+  await page.goto(url);
+  return { page, context, app: new Wellwright(page), ...watched };
+}
+
+const isKept = (page) => page.getByText('Opens without a network from now on.').waitFor();
+const styleOf = (page) => page.locator('link[rel=stylesheet]').getAttribute('href');
+const keeps = (page) => page.evaluate(() => caches.keys());
+
+test('after one visit the page opens and works with the host gone, from the home screen too', async (t) => {
+  const site = await host(t, 'tools/well/');
+  const { page, context, problems } = await visit(t, site);
+  await isKept(page);
+  const link = await page.locator('link[rel=manifest]').getAttribute('href');
+  const manifest = await (await fetch(new URL(link, site.url))).json();
+  await site.stop();
+  await context.setOffline(true);
+  await page.close();
+  // The home screen opens the address that the manifest tells.
+  const started = await context.newPage();
+  const quiet = watch(started);
+  await started.goto(new URL(manifest.start_url, new URL(link, site.url)).href);
+  const app = new Wellwright(started);
+  await app.openJob('Brindle Wash 7');
+  await app.turn('cost');
+  await app.curve.waitFor();
+  await app.turn('papers');
+  await app.well.waitFor();
+  assert.deepEqual(problems, []);
+  quiet.assertQuiet();
+  // Any address of the page opens, with a question too.
+  await started.goto(`${site.url}?gallery`);
+  await started.getByRole('button', { name: 'New job' }).waitFor();
+});
+
+test('a visit typed with the network cut is whole after the tab was closed at once', async (t) => {
+  const site = await host(t);
+  const { page, context } = await visit(t, site);
+  await isKept(page);
+  await site.stop();
+  await context.setOffline(true);
+  await page.close();
+
+  const open = async () => {
+    const tab = await context.newPage();
+    await tab.goto(site.url);
+    const app = new Wellwright(tab);
+    await app.openJob('Brindle Wash 7');
+    await app.turn('start-up');
+    await app.bigButton.waitFor();
+    return tab;
+  };
+  const figures = {
+    'Supply volts, pump off': '241.5',
+    'Insulation to ground, before lowering': '550',
+    'Insulation to ground, after lowering': '210',
+    'Water level at rest': '411 1/2',
+    Flow: '35.5',
+    'Motor amps, line 1': '13.1',
+    'Motor amps, line 2': '13.3',
+    'Motor amps, line 3': '12',
+  };
+  const reading = (tab, name) => tab.getByRole('textbox', { name: new RegExp(`^${name}`) });
+  const first = await open();
+  await first.getByRole('textbox', { name: 'Name or initials' }).fill('RG');
+  await first.getByRole('button', { name: 'Begin a visit' }).click();
+  for (const [name, text] of Object.entries(figures)) {
+    await reading(first, name).click();
+    await first.keyboard.type(text);
+  }
+  // The last figure is still being typed when the tab goes.
+  await first.keyboard.type('.9');
+  await first.close({ runBeforeUnload: false });
+
+  const again = await open();
+  for (const [name, text] of Object.entries({ ...figures, 'Motor amps, line 3': '12.9' })) {
+    assert.equal(await reading(again, name).inputValue(), text, name);
+  }
+});
+
+test('a newer build waits until it is wanted, and one tab does not turn another', async (t) => {
+  const site = await host(t);
+  const { page, context, app } = await visit(t, site);
+  await isKept(page);
+  const first = await styleOf(page);
+  const other = await context.newPage();
+  await other.goto(site.url);
+  await new Wellwright(other).openJob('Low Saddle');
+
+  site.deploy('0123456789abcdef');
+  await page.reload();
+  await page.getByText('A newer version of the page is ready.').waitFor();
+  assert.equal(await styleOf(page), first);
+  await app.openJob('Brindle Wash 7');
+  await app.field('Pump setting').fill('631');
+  await page.getByRole('button', { name: 'Use it now' }).click();
+  await page.waitForFunction(() => document.querySelector('link[rel=stylesheet]').href.includes('0123456789abcdef'));
+  assert.equal(await app.field('Pump setting').inputValue(), '631');
+  assert.equal((await keeps(page)).length, 1);
+  // The other tab goes on with what it has, and is told.
+  assert.equal(await styleOf(other), first);
+  await other.getByText('A newer version of the page is ready.').waitFor();
+  await other.getByRole('button', { name: 'Use it now' }).click();
+  await other.waitForFunction(() => document.querySelector('link[rel=stylesheet]').href.includes('0123456789abcdef'));
+  await new Wellwright(other).heading('water').waitFor();
+  await site.stop();
+  await page.reload();
+  await app.heading('water').waitFor();
+  assert.match(await styleOf(page), /0123456789abcdef/);
+});
+
+test('a newer build that is half there is not taken', async (t) => {
+  const site = await host(t);
+  const { page, app } = await visit(t, site);
+  await isKept(page);
+  const first = await styleOf(page);
+  site.deploy('fedcba9876543210');
+  rmSync(join(site.site, 'style-fedcba9876543210.css'));
+  await page.reload();
+  await app.newJobButton.waitFor();
+  // The new worker tries, fails and is gone.
+  await page.waitForFunction(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    return !registration.installing && !registration.waiting;
+  });
+  assert.equal(await page.getByText('A newer version of the page is ready.').count(), 0);
+  await site.stop();
+  await page.reload();
+  await app.newJobButton.waitFor();
+  assert.equal(await styleOf(page), first);
+});
+
+test('the manifest names icons that are there, of the size that it says', async (t) => {
+  const { url } = await host(t);
+  const manifest = await (await fetch(`${url}manifest.webmanifest`)).json();
+  for (const { src, sizes, type } of manifest.icons) {
+    const answer = await fetch(url + src);
+    assert.equal(answer.status, 200, src);
+    assert.match(answer.headers.get('content-type'), new RegExp(type.replace('+', '\\+')), src);
+    const bytes = Buffer.from(await answer.arrayBuffer());
+    if (type === 'image/png') assert.equal(`${bytes.readUInt32BE(16)}x${bytes.readUInt32BE(20)}`, sizes, src);
+  }
+});
+
+test('the browser’s offer of a place on the home screen is passed on', async (t) => {
+  const site = await host(t);
+  const { page } = await visit(t, site);
+  const button = page.getByRole('button', { name: 'Put on the home screen' });
+  assert.equal(await button.count(), 0);
+  await page.evaluate(() => {
+    const offer = new Event('beforeinstallprompt', { cancelable: true });
+    offer.prompt = async () => { window.prompted = true; };
+    window.dispatchEvent(offer);
+  });
+  await button.click();
+  assert.equal(await page.evaluate(() => window.prompted), true);
+  await button.waitFor({ state: 'detached' });
+});
