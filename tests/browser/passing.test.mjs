@@ -57,13 +57,22 @@ test('a link carries the whole job, and nothing is added before somebody agrees'
   assert.deepEqual(await jobNamed(app, demo), [job]);
 });
 
-test('the code on the screen is the link, to a camera', async (t) => {
-  const { link, page } = await linkOf(t);
-  assert.equal(await readCode(page.getByRole('img', { name: 'QR code of the job' })), link);
+test('the code on a telephone’s screen holds the job, to a camera', async (t) => {
+  const { page, app } = await start(t, { viewport: { width: 360, height: 740 }, deviceScaleFactor: 3 });
+  const [job] = await jobNamed(app, demo);
+  await passOn(page, app, demo);
+  const link = await readCode(page.getByRole('img', { name: 'QR code of the job' }));
+  assert.ok(link.startsWith(`${url()}#/add/1d.`), link);
+  const { page: other, app: there } = await start(t);
+  await there.more(demo, 'Delete');
+  await other.goto(link);
+  await arrived(other).getByRole('button', { name: 'Add 1 job' }).click();
+  await there.job(demo).waitFor();
+  assert.deepEqual(await jobNamed(there, demo), [job]);
 });
 
 test('a job too large for one code is a series, photographed in any order, each code in a tab of its own', async (t) => {
-  const { page, app } = await start(t, { viewport: { width: 360, height: 740 } });
+  const { page, app } = await start(t, { viewport: { width: 360, height: 740 }, deviceScaleFactor: 3 });
   const big = JSON.parse(readFileSync(new URL('../../app/src/demo/house_and_stock.json', import.meta.url), 'utf8'));
   big.name = 'Many words';
   let chance = 7;
@@ -144,10 +153,11 @@ test('a name that is taken is asked about: both, the new one alone, or none; wha
 
   await bring('Replace the one here');
   await arrived(page).getByRole('button', { name: 'Add 1 job' }).click();
-  await page.waitForFunction(() => Object.values(localStorage).every((text) => !text.includes('"value":640')));
+  const deep = '"pump_setting":{"unit":"ft","value":640';
+  await page.waitForFunction((deep) => Object.values(localStorage).every((text) => !text.includes(deep)), deep);
   assert.deepEqual(await jobNamed(app, demo), [job]);
   await app.messages.getByRole('button', { name: 'Undo' }).click();
-  await page.waitForFunction(() => Object.values(localStorage).some((text) => text.includes('"value":640')));
+  await page.waitForFunction((deep) => Object.values(localStorage).some((text) => text.includes(deep)), deep);
   assert.equal((await jobNamed(app, demo)).length, 2);
 
   // The very same is left out unless somebody wants it twice.

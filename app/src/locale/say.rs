@@ -43,6 +43,7 @@ pub fn file_text(error: &WireError, system: UnitSystem) -> String {
         WireError::NotJson { line, column } => (say.file_not_json)(*line, *column),
         WireError::NoSchema => say.file_no_schema.to_owned(),
         WireError::Newer { schema } => (say.file_newer)(*schema),
+        WireError::Altered => say.file_altered.to_owned(),
         WireError::BadField { path, .. } => (say.file_bad_field)(path),
         WireError::Figure(error) => {
             let text = error_text(error, system);

@@ -1,22 +1,21 @@
-//! Jobs in the browser's local storage: one entry a job, under the job's id, in the job file's format.
-//!
-//! An entry that can't be read stays as it is and is reported; nothing writes over it, since ids are never used twice.
+//! What the browser keeps for this page in its local storage: jobs ([`entries`]), price books, settings, the seller's
+//! own. What can't be read stays as it is and is reported.
 
 mod books;
+mod entries;
 mod parts;
+mod place;
 
 pub use books::{delete_book, follow_books, load_books, save_book};
+pub use entries::{Found, before, delete, find, follow_jobs, save, written_elsewhere};
 pub use parts::{forget_parts, keep_part};
 
-use crate::state::{Kept, Seller, SetAside, Settings, Sheet, Shelf};
+use crate::state::{Kept, Seller, Settings, Sheet, Shelf};
 use gloo_storage::{LocalStorage, Storage as _};
 use leptos::prelude::window;
-use serde_json::{Map, Value, json};
-use std::collections::BTreeMap;
-use wellwright_core::job::wire::{self, WireError};
-use wellwright_core::job::{Field, Job};
+use wellwright_core::job::Job;
+use wellwright_core::job::wire;
 
-const JOB: &str = "wellwright.job.";
 const ORDER: &str = "wellwright.order";
 const SETTINGS: &str = "wellwright.settings";
 const SELLER: &str = "wellwright.seller";
@@ -53,10 +52,10 @@ pub fn load() -> (Shelf, Saved) {
     }
     let order: Option<Vec<String>> = LocalStorage::get(ORDER).ok();
     let mut shelf = Shelf::default();
-    for (id, text) in entries() {
-        match read(&text) {
-            Ok(sheet) => shelf.jobs.push(Kept { id, sheet }),
-            Err(why) => shelf.set_aside.push(SetAside { id, text, why }),
+    for found in entries::all() {
+        match found {
+            Found::Job(kept) => shelf.jobs.push(kept),
+            Found::Aside(entry) => shelf.set_aside.push(entry),
         }
     }
     if order.is_none() && shelf.jobs.is_empty() && shelf.set_aside.is_empty() {
@@ -78,24 +77,6 @@ fn first_visit() -> (Shelf, Saved) {
     let full = shelf.jobs.iter().any(|kept| save(kept) != Saved::Yes);
     save_order(&shelf.ids());
     (shelf, if full { Saved::Full } else { Saved::Yes })
-}
-
-/// Keeps a job.
-pub fn save(kept: &Kept) -> Saved {
-    if !there() {
-        return Saved::Nowhere;
-    }
-    match LocalStorage::set(format!("{JOB}{}", kept.id), write(&kept.sheet)) {
-        Ok(()) => Saved::Yes,
-        Err(_) => Saved::Full,
-    }
-}
-
-/// Deletes a job, or an entry that can't be read.
-pub fn delete(id: &str) {
-    if there() {
-        LocalStorage::delete(format!("{JOB}{id}"));
-    }
 }
 
 /// Keeps the order of the list. A lost order loses no job, so a full storage is not reported here.
@@ -143,56 +124,9 @@ fn there() -> bool {
     matches!(window().local_storage(), Ok(Some(_)))
 }
 
-/// Every stored job's id and text.
-fn entries() -> Vec<(String, String)> {
-    let storage = LocalStorage::raw();
-    let count = storage.length().unwrap_or(0);
-    (0..count)
-        .filter_map(|index| {
-            let key = storage.key(index).ok().flatten()?;
-            let id = key.strip_prefix(JOB)?.to_owned();
-            let text = storage.get_item(&key).ok().flatten()?;
-            Some((id, text))
-        })
-        .collect()
-}
-
-/// A sheet as it is kept: the job file, and the texts that are no numbers yet.
-fn write(sheet: &Sheet) -> Value {
-    let drafts: Map<String, Value> =
-        sheet.drafts.iter().map(|(field, text)| (field.path().to_owned(), json!(text))).collect();
-    json!({ "job": wire::write(&sheet.job), "drafts": drafts })
-}
-
-/// Reads what [`write`] wrote. A draft of a field that is not known is left out: it never was a figure.
-fn read(text: &str) -> Result<Sheet, WireError> {
-    let value = wire::parse(text)?;
-    let mut sheet = Sheet::of(wire::read(value.get("job").unwrap_or(&Value::Null))?);
-    let drafts: BTreeMap<String, String> =
-        value.get("drafts").and_then(|drafts| serde_json::from_value(drafts.clone()).ok()).unwrap_or_default();
-    for field in Field::ALL {
-        if let Some(text) = drafts.get(field.path()) {
-            sheet.set_draft(field, text.clone());
-        }
-    }
-    Ok(sheet)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn a_sheet_reads_back_as_written() {
-        for job in demo_jobs() {
-            let mut sheet = Sheet::of(job);
-            assert!(read(&write(&sheet).to_string()).is_ok_and(|again| again == sheet));
-            sheet.set_draft(Field::Ambient, "warm".into());
-            let again = read(&write(&sheet).to_string()).unwrap_or_default();
-            assert_eq!(again.drafts, sheet.drafts);
-            assert!(again.job.get(Field::Ambient).is_some_and(|entry| entry.value.is_nan()));
-        }
-    }
 
     #[test]
     fn all_demo_jobs_can_be_read_and_say_what_they_are() {
@@ -201,20 +135,6 @@ mod tests {
         for job in jobs {
             assert!(job.demo && !job.name.is_empty());
             assert!(wellwright_core::evaluate::evaluate(&job).errors.is_empty(), "{}", job.name);
-        }
-    }
-
-    #[test]
-    fn broken_entries_are_refused_by_reason() {
-        for (text, code) in [
-            ("", "not_json"),
-            ("{\"job\":{\"schema\":1", "not_json"),
-            ("null", "no_schema"),
-            ("{}", "no_schema"),
-            ("{\"job\":{\"schema\":99}}", "newer_schema"),
-            ("{\"job\":{\"schema\":1,\"cable\":{\"metal\":\"gold\"}}}", "bad_field"),
-        ] {
-            assert_eq!(read(text).err().map(|error| error.code()), Some(code), "{text}");
         }
     }
 }

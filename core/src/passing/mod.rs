@@ -7,4 +7,4 @@ mod series;
 
 pub use code::{Code, code};
 pub use link::{LinkError, MOST_LETTERS, as_digits, read, write};
-pub use series::{Part, SeriesError, join, part, split};
+pub use series::{Part, SeriesError, join, part, split, sum};

@@ -87,8 +87,9 @@ pub fn join(parts: &[Part]) -> Result<String, SeriesError> {
     if same { Ok(whole) } else { Err(SeriesError::Altered) }
 }
 
-/// Adler-32 of the letters (RFC 1950).
-fn sum(letters: &str) -> u32 {
+/// Adler-32 of the letters (RFC 1950): what was altered by chance has another.
+#[must_use]
+pub fn sum(letters: &str) -> u32 {
     adler2::adler32_slice(letters.as_bytes())
 }
 

@@ -36,6 +36,7 @@ pub struct Papers {
     pub assumed: fn(&str) -> String,
     pub before_work: Text,
     pub before_work_text: Text,
+    pub code: Text,
     pub wires: Text,
     pub and_ground: fn(&str, &str) -> String,
 
@@ -131,6 +132,7 @@ pub const ENGLISH: Papers = Papers {
     assumed: |list| format!("Assumed until measured or quoted: {list}."),
     before_work: "Before work starts",
     before_work_text: "Deadly voltage; drives hold a charge after they are switched off. Licensed people do this work; local code and the equipment’s own manual come first.",
+    code: "Tables: NEC (NFPA 70), 2023 edition; check them against the edition adopted at the site.",
     wires: "Wires",
     and_ground: |phases, ground| format!("{phases} and ground {ground}"),
     setting: "Setting",
@@ -234,6 +236,7 @@ pub const SPANISH: Papers = Papers {
     assumed: |list| format!("Supuesto hasta medirlo o cotizarlo: {list}."),
     before_work: "Antes de empezar",
     before_work_text: "Voltaje mortal; los variadores guardan carga después de apagarse. Este trabajo lo hace gente con licencia; primero van el código local y el manual del equipo.",
+    code: "Tablas: NEC (NFPA 70), edición 2023; cotéjelas con la edición adoptada en el sitio; en México rige la NOM-001-SEDE.",
     wires: "Conductores",
     and_ground: |phases, ground| format!("{phases} y tierra {ground}"),
     setting: "Parámetro",

@@ -27,6 +27,7 @@ pub struct Say {
     pub file_no_schema: Text,
     pub file_newer: fn(u64) -> String,
     pub file_bad_field: fn(&str) -> String,
+    pub file_altered: Text,
     pub file_unknown: Text,
     pub saving_now: fn(Way, &str, &str) -> String,
 }
@@ -65,6 +66,7 @@ pub const ENGLISH: Say = Say {
     file_no_schema: "it does not say that it is a job file",
     file_newer: |schema| format!("a newer version of this page wrote it (format {schema}); load this page again"),
     file_bad_field: |path| format!("the entry {path} is not one that a job has"),
+    file_altered: "it is not what was written: something changed it",
     file_unknown: "it is no job file that this page knows",
     saving_now: |way, amount, depth| match way {
         Way::V240 => format!("At {depth}, 240\u{a0}V saves {amount}."),
@@ -112,6 +114,7 @@ pub const SPANISH: Say = Say {
         format!("lo escribió una versión más nueva de esta página (formato {schema}); cárguela de nuevo")
     },
     file_bad_field: |path| format!("el dato {path} no es de un trabajo"),
+    file_altered: "no es lo que se escribió: algo lo cambió",
     file_unknown: "no es un archivo de trabajo que esta página conozca",
     saving_now: |way, amount, depth| match way {
         Way::V240 => format!("A {depth}, 240\u{a0}V ahorra {amount}."),

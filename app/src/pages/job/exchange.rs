@@ -49,7 +49,8 @@ pub fn table_text(tables: &[(&'static str, Grid)]) -> String {
             out += "\r\n";
         }
     }
-    out
+    // Blanks that hold a figure and its unit together are for the eye.
+    out.replace('\u{a0}', " ")
 }
 
 /// Saves a table as a file that is called after a title.

@@ -66,7 +66,7 @@ fn paid_back(found: Payback) -> String {
 }
 
 /// Where the lead of 480 V gives off more heat than that of 240 V.
-fn losses(answer: &Evaluation) -> Option<String> {
+pub fn losses(answer: &Evaluation) -> Option<String> {
     let here = answer.here.as_ref()?;
     let more = here.way(Way::V480)?.loss - here.way(Way::V240)?.loss;
     let watts = shown(in_watts(more), 0, unit_name(Unit::Watt)).text();

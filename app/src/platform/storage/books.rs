@@ -2,46 +2,15 @@
 //!
 //! An entry that can't be read stays as it is and is reported; nothing writes over it, since ids are never used twice.
 
+use super::place::{Browser, Place};
 use super::{Saved, there};
 use crate::state::{AsideBook, Books, KeptBook};
-use gloo_storage::{LocalStorage, Storage as _};
 use leptos::ev;
 use leptos::prelude::{on_cleanup, window_event_listener};
 use wellwright_core::cost::book_table;
 
 const BOOK: &str = "wellwright.book.";
 const ORDER: &str = "wellwright.books";
-
-/// Where entries stand: texts under keys.
-trait Place {
-    fn keys(&self) -> Vec<String>;
-    fn get(&self, key: &str) -> Option<String>;
-    /// Whether there was room; without it the entry stays as it was.
-    fn set(&self, key: &str, text: &str) -> bool;
-    fn remove(&self, key: &str);
-}
-
-/// The browser's local storage.
-struct Browser;
-
-impl Place for Browser {
-    fn keys(&self) -> Vec<String> {
-        let storage = LocalStorage::raw();
-        (0..storage.length().unwrap_or(0)).filter_map(|index| storage.key(index).ok().flatten()).collect()
-    }
-
-    fn get(&self, key: &str) -> Option<String> {
-        LocalStorage::raw().get_item(key).ok().flatten()
-    }
-
-    fn set(&self, key: &str, text: &str) -> bool {
-        LocalStorage::raw().set_item(key, text).is_ok()
-    }
-
-    fn remove(&self, key: &str) {
-        let _ = LocalStorage::raw().remove_item(key);
-    }
-}
 
 /// Every book that is kept; nothing where the browser keeps nothing.
 #[must_use]
@@ -105,48 +74,10 @@ fn save(place: &impl Place, kept: &KeptBook, order: &[String]) -> bool {
 
 #[cfg(test)]
 mod tests {
+    use super::super::place::Room;
     use super::*;
-    use std::cell::RefCell;
-    use std::collections::BTreeMap;
     use wellwright_core::cost::book::PriceBook;
     use wellwright_core::cost::book_table::{BookFault, write};
-
-    /// A storage with room for so many bytes.
-    struct Room {
-        bytes: usize,
-        entries: RefCell<BTreeMap<String, String>>,
-    }
-
-    impl Room {
-        fn of(bytes: usize, entries: &[(&str, &str)]) -> Self {
-            let owned = |(key, text): &(&str, &str)| ((*key).to_owned(), (*text).to_owned());
-            Self { bytes, entries: RefCell::new(entries.iter().map(owned).collect()) }
-        }
-    }
-
-    impl Place for Room {
-        fn keys(&self) -> Vec<String> {
-            self.entries.borrow().keys().cloned().collect()
-        }
-
-        fn get(&self, key: &str) -> Option<String> {
-            self.entries.borrow().get(key).cloned()
-        }
-
-        fn set(&self, key: &str, text: &str) -> bool {
-            let mut entries = self.entries.borrow_mut();
-            let others: usize = entries.iter().filter(|(other, _)| *other != key).map(|(a, b)| a.len() + b.len()).sum();
-            let has_room = others + key.len() + text.len() <= self.bytes;
-            if has_room {
-                entries.insert(key.to_owned(), text.to_owned());
-            }
-            has_room
-        }
-
-        fn remove(&self, key: &str) {
-            self.entries.borrow_mut().remove(key);
-        }
-    }
 
     fn kept(id: &str, name: &str) -> KeptBook {
         let mut book = PriceBook::invented();

@@ -43,6 +43,8 @@ pub enum WireError {
     },
     /// A figure that no sum can use.
     Figure(InputError),
+    /// Not what was written: the sum that stands with it is another.
+    Altered,
 }
 
 impl WireError {
@@ -53,7 +55,7 @@ impl WireError {
             Self::BadField { path, .. } => path,
             Self::Figure(error) => error.field().path(),
             Self::NoSchema | Self::Newer { .. } => "schema",
-            Self::NotJson { .. } => "",
+            Self::NotJson { .. } | Self::Altered => "",
         }
     }
 
@@ -65,6 +67,7 @@ impl WireError {
             Self::NoSchema => "no_schema",
             Self::Newer { .. } => "newer_schema",
             Self::BadField { .. } => "bad_field",
+            Self::Altered => "altered",
             Self::Figure(error) => error.code(),
         }
     }
@@ -77,6 +80,7 @@ impl fmt::Display for WireError {
             Self::NoSchema => write!(f, "no schema number"),
             Self::Newer { schema } => write!(f, "schema {schema} is newer than {CURRENT}"),
             Self::BadField { path, detail } => write!(f, "{path}: {detail}"),
+            Self::Altered => write!(f, "altered"),
             Self::Figure(error) => write!(f, "{}: {}", error.field().path(), error.code()),
         }
     }

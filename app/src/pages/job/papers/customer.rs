@@ -12,7 +12,7 @@ use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{UnitSystem, psi};
 
 /// Size of the picture on this paper, in pixels of the page: the whole must fit on one.
-const PICTURE: (f64, f64) = (690.0, 350.0);
+const PICTURE: (f64, f64) = (690.0, 306.0);
 
 /// Figures that the customer knows, or that move the answer most.
 const TOLD: [Field; 10] = [
@@ -53,7 +53,7 @@ pub fn Customer(desk: Desk) -> impl IntoView {
     let ways = Memo::new(move |_| open.answer.with(|answer| ways(answer, open.system.get())));
     let rests =
         move || open.sheet.with(|sheet| open.answer.with(|answer| rests(answer, &sheet.job, open.system.get())));
-    let sure = move || open.answer.with(outlook::sentences).join(" ");
+    let sure = move || open.answer.with(sure);
     view! {
         <header class="paper-head">
             <div><p class="note">{papers.for_your_well}</p><h3 class="chapter">{title}</h3></div>
@@ -63,7 +63,7 @@ pub fn Customer(desk: Desk) -> impl IntoView {
         <p class="paper-answer">{why}</p>
         <crate::pages::job::Picture desk=desk paper=PICTURE />
         <Table title=words.tables.costs grid=ways />
-        <div class="two">
+        <div class="two one-sheet">
             <div>
                 <h4>{papers.rests_on}</h4>
                 {move || rests().into_iter().map(|text| view! { <p class="note">{text}</p> }).collect_view()}
@@ -72,10 +72,11 @@ pub fn Customer(desk: Desk) -> impl IntoView {
             <div>
                 <h4>{papers.before_work}</h4>
                 <p class="note">{papers.before_work_text}</p>
-                <p class="note">{words.tables.code_edition}</p>
+                <p class="note">{papers.code}</p>
                 <p class="note"><b>{words.tables.not_a_permit}</b></p>
             </div>
         </div>
+        <crate::pages::job::book::OnPaper open=open />
         <Foot desk=desk paper=papers.customer />
     }
 }
@@ -103,6 +104,12 @@ fn reason(answer: &Evaluation, system: UnitSystem) -> String {
         (papers.from_here_on)(crossing.below, &at)
     });
     [Some(first.to_owned()), from].into_iter().flatten().collect::<Vec<_>>().join(" ")
+}
+
+/// Within what the saving lies, and whether the thinner lead gives off more heat.
+fn sure(answer: &Evaluation) -> String {
+    let first = outlook::sentences(answer).into_iter().next();
+    first.into_iter().chain(outlook::losses(answer)).collect::<Vec<_>>().join(" ")
 }
 
 /// Both ways, side by side.
