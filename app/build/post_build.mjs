@@ -82,16 +82,14 @@ const startName = `start-${digest(start)}.js`;
 writeFileSync(join(folder, startName), start);
 
 const source = (name) => readFileSync(join(import.meta.dirname, '../offline', name), 'utf8');
-const keep = source('keep.js');
-const keepName = `keep-${digest(keep)}.js`;
-writeFileSync(join(folder, keepName), keep);
-
-// The browser's offer of a place on the home screen may come early: what listens for it stands first.
-html = replaceOnce(
-  html,
-  inline,
-  `<script src="./${keepName}"></script><script type="module" src="./${startName}"></script>`,
-);
+// The browser's offer of a place on the home screen, or a failure, may come early: what listens for them stands first.
+const early = ['crash', 'keep'].map((name) => {
+  const text = source(`${name}.js`);
+  const file = `${name}-${digest(text)}.js`;
+  writeFileSync(join(folder, file), text);
+  return `<script src="./${file}"></script>`;
+});
+html = replaceOnce(html, inline, `${early.join('')}<script type="module" src="./${startName}"></script>`);
 // WebKit would load the program twice: once for this link, once for the script.
 html = replaceOnce(html, /<link rel="preload"[^>]*\.wasm"[^>]*>/, '');
 html = replaceOnce(html, `./${glueFile}`, `./${glueName}`);

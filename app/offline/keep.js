@@ -1,7 +1,8 @@
 // Has the worker keep the page on the device, and tells the page of it with the event `wellwright-device`.
 // What it tells stands in `window.wellwrightDevice`: `kept` (opens without a network), `newer` (a newer build waits),
-// `installable` (the browser offers a place on the home screen); `takeNewer()` and `install()` do what they say.
-const device = { kept: false, newer: false, installable: false, takeNewer() {}, async install() {} };
+// `installable` (the browser offers a place on the home screen), `lasting` (the browser has promised not to clear what is
+// stored); `takeNewer()`, `install()` and `askToLast()` do what they say.
+const device = { kept: false, newer: false, installable: false, lasting: false, takeNewer() {}, async install() {}, async askToLast() {} };
 window.wellwrightDevice = device;
 
 function tell(change) {
@@ -19,6 +20,16 @@ window.addEventListener('beforeinstallprompt', (event) => {
     },
   });
 });
+
+const { storage } = navigator;
+if (storage?.persist) {
+  storage.persisted().then((lasting) => lasting && tell({ lasting }), () => {});
+  // Some browsers ask their user, and never answer if the user does not: nothing waits for it.
+  device.askToLast = async () => {
+    device.askToLast = async () => {};
+    tell({ lasting: await storage.persist().catch(() => false) });
+  };
+}
 
 async function keep() {
   const workers = navigator.serviceWorker;

@@ -15,7 +15,7 @@ use leptos::prelude::*;
 use routes::Route;
 
 fn main() {
-    console_error_panic_hook::set_once();
+    platform::note_failures();
     leptos::mount::mount_to_body(Page);
 }
 
@@ -34,6 +34,7 @@ fn Page() -> impl IntoView {
     provide_context(app);
     routes::follow(app.route);
     platform::storage::follow_books(move || app.reload_books());
+    app.follow_tabs();
     let speech = Memo::new(move |_| app.speech());
     let screen = Memo::new(move |_| match app.route.get() {
         Route::Jobs | Route::Add(_) => Screen::Jobs,
@@ -55,6 +56,7 @@ fn Page() -> impl IntoView {
         locale::speak(language, decimals);
         platform::language::mark(language);
         view! {
+            <parts::crashed::Crashed />
             <parts::device::NewerBuild />
             {move || match screen.get() {
                 Screen::Jobs => view! { <pages::jobs::Jobs /> }.into_any(),

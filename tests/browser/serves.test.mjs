@@ -59,7 +59,7 @@ test('files outside the folder are not served', async () => {
 test('scripts, the program and the one style sheet are named by their bytes', () => {
   const names = readdirSync(dist).filter((name) => /\.(js|wasm|css)$/.test(name));
   assert.deepEqual(names.map((name) => name.replace(/-.*\./, '.')).sort(), [
-    'keep.js', 'start.js', 'style.css', 'wellwright.js', 'wellwright.wasm', 'worker.js',
+    'crash.js', 'keep.js', 'start.js', 'style.css', 'wellwright.js', 'wellwright.wasm', 'worker.js',
   ]);
   // A browser knows the worker by its one name, and asks for it past its cache.
   for (const name of names.filter((name) => name !== 'worker.js')) {

@@ -24,9 +24,9 @@ fn jobs() -> impl Strategy<Value = Job> {
     })
 }
 
-/// What an independent reader sees in a code, drawn with four dots a square and the quiet zone around it.
+/// What an independent reader sees in a code, drawn with three dots a square and the quiet zone around it.
 fn seen(code: &Code) -> String {
-    let (dots, quiet) = (4, 4);
+    let (dots, quiet) = (3, 4);
     let side = (code.side + 2 * quiet) * dots;
     let dark = |at: usize| (at / dots).checked_sub(quiet).filter(|at| *at < code.side);
     let mut image = rqrr::PreparedImage::prepare_from_greyscale(side, side, |x, y| match (dark(x), dark(y)) {
@@ -53,12 +53,14 @@ proptest! {
     }
 
     #[test]
-    fn a_link_that_is_cut_or_altered_gives_no_job(job in jobs(), at in any::<prop::sample::Index>(), other in "[A-Za-z0-9_-]") {
+    fn a_link_that_is_cut_or_altered_gives_no_other_job(job in jobs(), at in any::<prop::sample::Index>(), other in "[A-Za-z0-9_-]") {
         let letters = passing::write(&job);
         // Behind the version.
         let at = 2 + at.index(letters.len() - 2);
         prop_assert_eq!(passing::read(&letters[..at]), Err(LinkError::Cut));
         let altered = format!("{}{other}{}", &letters[..at], &letters[at + 1..]);
-        prop_assert!(altered == letters || passing::read(&altered).is_err(), "{}", altered);
+        // A few bits at the end of what is compressed are not used: changed, they change nothing.
+        let came = passing::read(&altered);
+        prop_assert!(came.is_err() || came.as_ref() == Ok(&job), "{}", altered);
     }
 }

@@ -36,7 +36,8 @@ const NOT_SHOWN: &[&str] = &[
     "StorageNotice",
     "SetAsideNotice",
     "BooksAsideNotice",
-    // They follow what the browser keeps, which a gallery can't set.
+    // They follow what the browser keeps or what became of the program, which a gallery can't set.
+    "Crashed",
     "NewerBuild",
     "OnDevice",
 ];

@@ -64,6 +64,8 @@ const NAMES: &[(&str, &[&str])] = &[
     // States that the style sheets tell apart, and the id of what a field says.
     ("app/src/pages/jobs.rs", &["ok", "stop", "stopped", "none", "jobs-title", "job-{id}"]),
     ("app/src/parts/choice.rs", &["typed", "assumed"]),
+    // The kind of a file.
+    ("app/src/pages/jobs.rs", &["json", "application/json"]),
     // Ids of controls.
     (
         "app/src/pages/job/pipe.rs",
@@ -92,9 +94,11 @@ const NAMES: &[(&str, &[&str])] = &[
             "kept",
             "newer",
             "installable",
+            "lasting",
             "standalone",
             "takeNewer",
             "install",
+            "askToLast",
         ],
     ),
     ("app/src/platform/wake.rs", &["released", "wakeLock", "request", "screen", "release"]),
@@ -183,11 +187,14 @@ const NAMES: &[(&str, &[&str])] = &[
     ),
     ("app/src/platform/share.rs", &["share", "title", "url"]),
     // Keys of the browser's storage, and of the entries there.
-    (
-        "app/src/platform/storage.rs",
-        &["wellwright.job.", "wellwright.order", "wellwright.settings", "wellwright.seller", "job", "drafts"],
-    ),
+    ("app/src/platform/storage.rs", &["wellwright.order", "wellwright.settings", "wellwright.seller"]),
     ("app/src/platform/storage/parts.rs", &["wellwright.parts"]),
+    ("app/src/platform/storage/entries.rs", &["wellwright.job.", "wellwright.before.", "job", "drafts", "sum"]),
+    (
+        "app/src/platform/storage/backup.rs",
+        &["wellwright.", "wellwright.job.", "wellwright.book.", "wellwright_backup", "entries"],
+    ),
+    ("app/src/platform/crash.rs", &["wellwright.errors"]),
     ("app/src/platform/storage/books.rs", &["wellwright.book.", "wellwright.books"]),
     // Words of an address, the same in every language, so that a link can be passed on.
     ("app/src/routes.rs", &["water", "pump", "power", "cable", "cost", "start-up", "papers", "job", "add"]),

@@ -3,7 +3,7 @@
 use crate::locale::{file_text, words};
 use crate::pages::jobs::{facts, line};
 use crate::parts::segmented::Segmented;
-use crate::platform::storage;
+use crate::platform::storage::{self, Found};
 use crate::state::{App, Arrival, Arrivals, Fate, Sheet, app};
 use leptos::prelude::*;
 use wellwright_core::evaluate::evaluate;
@@ -22,7 +22,7 @@ pub fn take_link(app: App, letters: &str) {
         None => {}
         Some(Ok(job)) => app.arrivals.update(|arrivals| {
             arrivals.parts = None;
-            app.shelf.with_untracked(|shelf| arrivals.jobs.push(Arrival::of(job, shelf)));
+            app.shelf.with_untracked(|shelf| arrivals.jobs.push(Arrival::of(Sheet::of(job), shelf)));
         }),
         Some(Err(error)) => {
             let why = link_text(&error, app.settings.with_untracked(|settings| settings.units));
@@ -68,6 +68,9 @@ fn link_text(error: &LinkError, system: UnitSystem) -> String {
 pub fn take_text(app: App, name: &str, text: &str) {
     let list = &words().list;
     let system = app.settings.with_untracked(|settings| settings.units);
+    if let Some(backup) = storage::Backup::of(text) {
+        return restore(app, backup);
+    }
     let read = match wire::read_many(text) {
         Ok(read) => read,
         Err(error) => return app.tell((list.not_opened)(name, &file_text(&error, system))),
@@ -76,7 +79,7 @@ pub fn take_text(app: App, name: &str, text: &str) {
     let mut new = Arrivals::default();
     for (place, job) in read.into_iter().enumerate() {
         match job {
-            Ok(job) => app.shelf.with_untracked(|shelf| new.jobs.push(Arrival::of(job, shelf))),
+            Ok(job) => app.shelf.with_untracked(|shelf| new.jobs.push(Arrival::of(Sheet::of(job), shelf))),
             Err(error) => new.refused.push((list.not_opened)(name, &placed(&error, text, place, many, system))),
         }
     }
@@ -89,6 +92,31 @@ pub fn take_text(app: App, name: &str, text: &str) {
             arrivals.refused.extend(new.refused);
         }),
         _ => add(app, new.jobs),
+    }
+}
+
+/// Takes what was saved of a whole device: its jobs are looked at, its price books and what can't be read are kept
+/// beside those that are here.
+fn restore(app: App, backup: storage::Backup) {
+    let mut new = Arrivals::default();
+    for found in backup.jobs {
+        match found {
+            Found::Job(kept) => app.shelf.with_untracked(|shelf| new.jobs.push(Arrival::of(kept.sheet, shelf))),
+            Found::Aside(entry) => {
+                let known = |shelf: &crate::state::Shelf| shelf.set_aside.iter().any(|other| other.text == entry.text);
+                if !app.shelf.with_untracked(known) {
+                    storage::keep_text(&entry.id, &entry.text);
+                    app.shelf.update(|shelf| shelf.set_aside.push(entry));
+                }
+            }
+        }
+    }
+    for text in &backup.books {
+        let _ = app.keep_book(text);
+    }
+    app.arrivals.update(|arrivals| arrivals.jobs.extend(new.jobs));
+    if app.arrivals.with_untracked(Arrivals::is_empty) {
+        app.tell(words().passing.nothing_new.to_owned());
     }
 }
 
@@ -113,15 +141,15 @@ fn add(app: App, jobs: Vec<Arrival>) {
     let words = words();
     let (mut told, mut gone) = (Vec::new(), Vec::new());
     for arrival in jobs.into_iter().rev() {
-        let Arrival { mut job, twin, fate } = arrival;
+        let Arrival { mut sheet, twin, fate } = arrival;
         match (fate, twin) {
             (Fate::Skip, _) => continue,
             (Fate::Replace, Some(twin)) => gone.extend(app.take_off(&twin.id)),
-            (Fate::Both, Some(_)) => job.name = (words.list.copy_name)(&job.name),
+            (Fate::Both, Some(_)) => sheet.job.name = (words.list.copy_name)(&sheet.job.name),
             _ => {}
         }
-        told.push((words.list.opened)(&job.name));
-        app.add(Sheet::of(job));
+        told.push((words.list.opened)(&sheet.job.name));
+        app.add(sheet);
     }
     let text = match told.as_slice() {
         [] => return,
@@ -184,9 +212,9 @@ fn One(place: usize) -> impl IntoView {
     let words = &words().passing;
     let arrival = app.arrivals.with_untracked(|arrivals| arrivals.jobs.get(place).cloned());
     arrival.map(|arrival| {
-        let (figure, note, _) = line(&evaluate(&arrival.job));
-        let facts = facts(&arrival.job, app.settings.get_untracked().units);
-        let visits = arrival.job.record.visits().len();
+        let (figure, note, _) = line(&evaluate(&arrival.sheet.job));
+        let facts = facts(&arrival.sheet.job, app.settings.get_untracked().units);
+        let visits = arrival.sheet.job.record.visits().len();
         let brings = (visits > 0).then(|| (words.visits)(visits));
         let told = [facts, format!("{figure} {note}"), brings.unwrap_or_default()];
         let told = told.into_iter().filter(|text| !text.trim().is_empty()).collect::<Vec<_>>().join(" · ");
@@ -213,6 +241,6 @@ fn One(place: usize) -> impl IntoView {
                 />
             }
         });
-        view! { <li><b>{arrival.job.name}</b><p class="note">{told}</p>{twin}</li> }
+        view! { <li><b>{arrival.sheet.job.name}</b><p class="note">{told}</p>{twin}</li> }
     })
 }

@@ -11,7 +11,7 @@ use crate::parts::screen_settings::{SettingsMenu, Units};
 use crate::parts::verdict::{Level, Verdict};
 use crate::pictures::WellMark;
 use crate::platform::clipboard;
-use crate::platform::files::Reading;
+use crate::platform::files::{self, Reading};
 use crate::platform::focus;
 use crate::platform::storage;
 use crate::routes::{Page, Route};
@@ -46,6 +46,16 @@ pub fn Jobs() -> impl IntoView {
             None => app.tell(words.passing.not_pasted.to_owned()),
         });
     };
+    let save_all = move |_| {
+        let name = files::file_name(
+            &format!("{} {}", words.frame.app, words.passing.save_all_name),
+            words.list.nameless,
+            "json",
+        );
+        if files::save(&name, "application/json", &storage::everything()) {
+            app.tell((words.tables.saved_as)(&name));
+        }
+    };
     let units = move || app.settings.get().units;
     let scale = move || locale::depth(deepest.get(), units()).text();
     let any_demo = move || app.shelf.with(|shelf| shelf.jobs.iter().any(|kept| kept.sheet.job.demo));
@@ -55,6 +65,7 @@ pub fn Jobs() -> impl IntoView {
             <span class="only-desk"><Units place="bar" /></span>
             <SettingsMenu>
                 <button class="btn" title=words.passing.paste_hint on:click=paste>{words.passing.paste}</button>
+                <button class="btn" on:click=save_all>{words.passing.save_all}</button>
             </SettingsMenu>
         </header>
         <main class="page">

@@ -31,6 +31,7 @@ pub fn OnDevice() -> impl IntoView {
     view! {
         <div class="device">
             <Show when=move || device.get().kept><span>{words().device.kept}</span></Show>
+            <span>{move || if device.get().lasting { words().device.lasting } else { words().device.not_lasting }}</span>
             <Show when=move || device.get().installable>
                 <button class="btn" on:click=move |_| device::install()>{words().device.install}</button>
             </Show>

@@ -4,6 +4,7 @@ pub mod announcer;
 pub mod big_answer;
 pub mod caution;
 pub mod choice;
+pub mod crashed;
 pub mod device;
 pub mod dialog;
 pub mod empty;

@@ -109,6 +109,14 @@ fn row(app: App, entry: Aside, ask: Callback<String>) -> impl IntoView {
     let why = (frame.set_aside_why)(&entry.why);
     let shown: String = entry.text.chars().take(400).collect();
     let (id, text) = (entry.id, entry.text);
+    let before = storage::before(&id).map(|sheet| {
+        let take = move |_| {
+            let name = sheet.job.name.clone();
+            app.add(sheet.clone());
+            app.tell((words().list.opened)(&name));
+        };
+        view! { <button class="btn" on:click=take>{frame.use_before}</button> }
+    });
     let copy = move |_| {
         clipboard::copy(&text, move |done| {
             app.tell(if done { words().frame.copied } else { words().frame.not_copied }.to_owned());
@@ -119,6 +127,7 @@ fn row(app: App, entry: Aside, ask: Callback<String>) -> impl IntoView {
             <span>{why}</span>
             <pre tabindex="0">{shown}</pre>
             <div class="row">
+                {before}
                 <button class="btn" on:click=copy>{frame.copy_text}</button>
                 <button class="btn quiet" on:click=move |_| ask.run(id.clone())>{words().list.delete}</button>
             </div>

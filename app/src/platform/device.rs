@@ -14,6 +14,8 @@ pub struct Device {
     pub newer: bool,
     /// The browser offers a place on the home screen.
     pub installable: bool,
+    /// The browser has promised not to clear what is stored.
+    pub lasting: bool,
     /// The browser has such a place, but only its user can take it, by the browser's own menu.
     pub by_hand: bool,
 }
@@ -30,7 +32,13 @@ fn now() -> Device {
             .and_then(|teller| Reflect::get(teller, &name.into()).ok())
             .is_some_and(|value| value.is_truthy())
     };
-    Device { kept: is("kept"), newer: is("newer"), installable: is("installable"), by_hand: by_hand() }
+    Device {
+        kept: is("kept"),
+        newer: is("newer"),
+        installable: is("installable"),
+        lasting: is("lasting"),
+        by_hand: by_hand(),
+    }
 }
 
 /// Only a browser of a telephone or tablet that is not on the home screen yet says `standalone: false`.
@@ -59,6 +67,11 @@ fn ask(name: &str) {
 /// Takes the newer build: the page loads anew.
 pub fn take_newer() {
     ask("takeNewer");
+}
+
+/// Asks the browser not to clear what is stored; once is enough.
+pub fn ask_to_last() {
+    ask("askToLast");
 }
 
 /// Has the browser ask whether to put the page on the home screen.

@@ -2,6 +2,7 @@
 
 pub mod clipboard;
 pub mod clock;
+mod crash;
 pub mod device;
 pub mod files;
 pub mod focus;
@@ -12,3 +13,5 @@ pub mod share;
 pub mod storage;
 pub mod theme;
 pub mod wake;
+
+pub use crash::note_failures;

@@ -1,13 +1,15 @@
 //! What the browser keeps for this page in its local storage: jobs ([`entries`]), price books, settings, the seller's
 //! own. What can't be read stays as it is and is reported.
 
+mod backup;
 mod books;
 mod entries;
 mod parts;
 mod place;
 
+pub use backup::{Backup, everything};
 pub use books::{delete_book, follow_books, load_books, save_book};
-pub use entries::{Found, before, delete, find, follow_jobs, save, written_elsewhere};
+pub use entries::{Found, before, delete, find, follow_jobs, keep_text, save, written_elsewhere};
 pub use parts::{forget_parts, keep_part};
 
 use crate::state::{Kept, Seller, Settings, Sheet, Shelf};

@@ -1,7 +1,7 @@
 //! Jobs that came from a file, a link or a code, before they are on the shelf.
 
-use super::Shelf;
-use wellwright_core::job::Job;
+use super::{Sheet, Shelf};
+use wellwright_core::job::wire;
 
 /// What becomes of an arrival that has the name of a job on the shelf.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -17,8 +17,8 @@ pub enum Fate {
 /// A job that came.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Arrival {
-    /// The job.
-    pub job: Job,
+    /// The job, and what is no number in it yet.
+    pub sheet: Sheet,
     /// The job of the same name on the shelf.
     pub twin: Option<Twin>,
     /// What becomes of it.
@@ -48,16 +48,19 @@ pub struct Arrivals {
 impl Arrival {
     /// A job beside the shelf; without a twin it is kept, one that is here already is left out.
     #[must_use]
-    pub fn of(job: Job, shelf: &Shelf) -> Self {
-        let same_name = |name: &str| !name.trim().is_empty() && name.trim() == job.name.trim();
-        let twin = shelf
-            .jobs
-            .iter()
-            .find(|kept| same_name(&kept.sheet.job.name))
-            .map(|kept| Twin { id: kept.id.clone(), same: kept.sheet.job == job && kept.sheet.drafts.is_empty() });
+    pub fn of(sheet: Sheet, shelf: &Shelf) -> Self {
+        let same_name = |name: &str| !name.trim().is_empty() && name.trim() == sheet.job.name.trim();
+        let named = || shelf.jobs.iter().filter(|kept| same_name(&kept.sheet.job.name));
+        let same = named().find(|kept| alike(&kept.sheet, &sheet));
+        let twin = same.or_else(|| named().next()).map(|kept| Twin { id: kept.id.clone(), same: same.is_some() });
         let fate = if twin.as_ref().is_some_and(|twin| twin.same) { Fate::Skip } else { Fate::Both };
-        Self { job, twin, fate }
+        Self { sheet, twin, fate }
     }
+}
+
+/// Whether two sheets say the same: what is no number is told by its text.
+fn alike(one: &Sheet, other: &Sheet) -> bool {
+    wire::write(&one.job) == wire::write(&other.job) && one.drafts == other.drafts
 }
 
 impl Arrivals {
@@ -83,7 +86,8 @@ impl Arrivals {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::state::{Kept, Sheet};
+    use crate::state::Kept;
+    use wellwright_core::job::Job;
 
     fn shelf(jobs: &[&Job]) -> Shelf {
         let kept = |(place, job): (usize, &&Job)| Kept { id: place.to_string(), sheet: Sheet::of((*job).clone()) };
@@ -96,16 +100,20 @@ mod tests {
         let mut changed = well.clone();
         changed.note = "drier".into();
         let shelf = shelf(&[&other, &well]);
-        let twin = |job: &Job| Arrival::of(job.clone(), &shelf);
+        let twin = |job: &Job| Arrival::of(Sheet::of(job.clone()), &shelf);
         assert_eq!(
             twin(&well),
-            Arrival { job: well.clone(), twin: Some(Twin { id: "1".into(), same: true }), fate: Fate::Skip }
+            Arrival {
+                sheet: Sheet::of(well.clone()),
+                twin: Some(Twin { id: "1".into(), same: true }),
+                fate: Fate::Skip
+            }
         );
         assert_eq!(twin(&changed).twin, Some(Twin { id: "1".into(), same: false }));
         assert_eq!(twin(&changed).fate, Fate::Both);
         assert_eq!(twin(&Job::named("New")).twin, None);
         // Jobs without a name are not one another.
-        assert_eq!(Arrival::of(Job::default(), &shelf_of_nameless()).twin, None);
+        assert_eq!(Arrival::of(Sheet::default(), &shelf_of_nameless()).twin, None);
         let arrivals = Arrivals { jobs: vec![twin(&well), twin(&Job::named("New"))], ..Arrivals::default() };
         assert!(arrivals.ask());
         assert_eq!(arrivals.taken(), 1);

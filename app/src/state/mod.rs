@@ -10,6 +10,7 @@ pub mod seller;
 pub mod settings;
 pub mod sheet;
 pub mod shelf;
+mod tabs;
 
 pub use arrivals::{Arrival, Arrivals, Fate};
 pub use books::{AsideBook, Books, KeptBook};
@@ -111,6 +112,8 @@ impl App {
         }
         self.history(id, |history| history.push(before, edit.topic()));
         self.put(id, after);
+        // Now there is something to lose.
+        crate::platform::device::ask_to_last();
     }
 
     /// Adds to what was done and measured, and keeps it at once. No undo takes it back: it is a record.
@@ -229,6 +232,7 @@ impl App {
     }
 
     fn put(self, id: &str, sheet: Sheet) {
+        self.keep_theirs(id);
         self.saved.set(storage::save(&Kept { id: id.to_owned(), sheet: sheet.clone() }));
         self.shelf.update(|shelf| {
             if let Some(kept) = shelf.find_mut(id) {
@@ -251,6 +255,14 @@ impl App {
         let out = self.histories.try_update_value(|all| change(all.entry(id.to_owned()).or_default()));
         self.history_changed.update(|count| *count = count.wrapping_add(1));
         out
+    }
+
+    /// Nothing can be taken back of a job that another tab changed.
+    fn forget_history(self, id: &str) {
+        self.histories.update_value(|all| {
+            all.remove(id);
+        });
+        self.history_changed.update(|count| *count = count.wrapping_add(1));
     }
 
     fn save_order(self) {

@@ -2,7 +2,9 @@
 import jsQR from 'jsqr';
 import { PNG } from 'pngjs';
 
+/** The text of a code, held to the middle of the screen, where no bar lies over it. */
 export async function readCode(locator) {
+  await locator.evaluate((code) => code.scrollIntoView({ block: 'center' }));
   const { data, width, height } = PNG.sync.read(await locator.screenshot());
   return jsQR(new Uint8ClampedArray(data), width, height)?.data;
 }

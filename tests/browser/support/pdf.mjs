@@ -1,6 +1,9 @@
 // Reads a PDF with a library that has nothing to do with the browser that wrote it.
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
+/** Letters that are drawn as one, as “ff”, are two again. */
+const plain = (items) => items.map((item) => item.str).join(' ').normalize('NFKC').replaceAll(/\s+/g, ' ');
+
 /** Prints the page as its style sheets ask, and reads it: the size of its pages in points, and their texts. */
 export async function printed(page) {
   const bytes = await page.pdf({ preferCSSPageSize: true, printBackground: false });
@@ -10,8 +13,9 @@ export async function printed(page) {
     const sheet = await document.getPage(number);
     const [, , width, height] = sheet.view;
     const { items } = await sheet.getTextContent();
-    const right = Math.max(...items.map((item) => item.transform[4] + item.width));
-    pages.push({ width, height, right, text: items.map((item) => item.str).join(' ').replaceAll(/\s+/g, ' ') });
+    const seen = items.filter((item) => item.str.trim() !== '');
+    const right = Math.max(...seen.map((item) => item.transform[4] + item.width));
+    pages.push({ width, height, right, text: plain(items) });
   }
   await document.destroy();
   return { bytes, pages, text: pages.map((one) => one.text).join(' ') };

@@ -10,6 +10,8 @@ pub struct Device {
     pub later: Text,
     pub install: Text,
     pub by_hand: Text,
+    pub lasting: Text,
+    pub not_lasting: Text,
 }
 
 /// US English.
@@ -20,6 +22,8 @@ pub const ENGLISH: Device = Device {
     later: "Later",
     install: "Put on the home screen",
     by_hand: "To put it on the home screen, open the browser’s share menu and add it from there.",
+    lasting: "The browser keeps the jobs until you delete them.",
+    not_lasting: "A browser may clear jobs when room runs short or after weeks without a visit: save everything as one file now and then.",
 };
 
 /// Spanish.
@@ -30,4 +34,6 @@ pub const SPANISH: Device = Device {
     later: "Más tarde",
     install: "Poner en la pantalla de inicio",
     by_hand: "Para tenerla en la pantalla de inicio, abra el menú para compartir del navegador y agréguela desde ahí.",
+    lasting: "El navegador guarda los trabajos hasta que usted los borre.",
+    not_lasting: "Un navegador puede borrar trabajos si le falta espacio o tras semanas sin visita: guarde todo en un archivo de vez en cuando.",
 };

@@ -33,6 +33,8 @@ pub struct List {
     pub too_large: Text,
     pub unreadable_file: Text,
     pub nameless: Text,
+    pub from_other_tab: fn(&str) -> String,
+    pub both_kept: fn(&str) -> String,
 }
 
 /// US English.
@@ -72,6 +74,10 @@ pub const ENGLISH: List = List {
     too_large: "it is larger than any job file",
     unreadable_file: "the browser could not read it",
     nameless: "job",
+    from_other_tab: |name| format!("{name}, from another tab"),
+    both_kept: |name| {
+        format!("“{name}” was changed in two tabs at once. Both are kept: look for the one from another tab.")
+    },
 };
 
 /// Spanish.
@@ -111,4 +117,8 @@ pub const SPANISH: List = List {
     too_large: "es más grande que cualquier archivo de trabajo",
     unreadable_file: "el navegador no pudo leerlo",
     nameless: "trabajo",
+    from_other_tab: |name| format!("{name}, de otra pestaña"),
+    both_kept: |name| {
+        format!("«{name}» cambió en dos pestañas a la vez. Se conservan los dos: busque el de otra pestaña.")
+    },
 };

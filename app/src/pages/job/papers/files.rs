@@ -18,6 +18,7 @@ const DOTS: f64 = 2.0;
 /// The job as files.
 #[component]
 pub fn Files(desk: Desk) -> impl IntoView {
+    let app = app();
     let words = words();
     let papers = &words.papers;
     let open = desk.open;
@@ -26,7 +27,7 @@ pub fn Files(desk: Desk) -> impl IntoView {
         let title = format!("{} {what}", name());
         let file = files::file_name(&title, words.list.nameless, ending);
         if files::save(&file, kind, &text) {
-            app().tell((words.tables.saved_as)(&file));
+            app.tell((words.tables.saved_as)(&file));
         }
     };
     let job = move |_| {
@@ -64,7 +65,7 @@ pub fn Files(desk: Desk) -> impl IntoView {
         let file = files::file_name(&format!("{} {}", name(), papers.picture), words.list.nameless, "png");
         pictures::as_dots(text, size, DOTS, move |blob| {
             let done = blob.is_some_and(|blob| files::save_blob(&file, &blob));
-            app().tell(if done { (words.tables.saved_as)(&file) } else { papers.no_picture.to_owned() });
+            app.tell(if done { (words.tables.saved_as)(&file) } else { papers.no_picture.to_owned() });
         });
     };
     let nothing = move || open.answer.with(|answer| answer.here.is_none());

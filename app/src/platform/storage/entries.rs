@@ -1,0 +1,318 @@
+//! Jobs in the browser's local storage: one entry a job, under the job's id, in the job file's format, with a sum over it.
+//!
+//! An entry that can't be read stays as it is and is reported; nothing writes over it, since ids are never used twice. What
+//! stood in an entry before this tab first wrote to it stays beside it. What another tab wrote is never written over
+//! unseen: before it writes, a tab looks whether the entry is still the one that it knows.
+
+use super::place::{Browser, Place};
+use super::{Saved, there};
+use crate::state::{Kept, SetAside, Sheet};
+use leptos::ev;
+use leptos::prelude::{on_cleanup, window_event_listener, window_event_listener_untyped};
+use serde_json::{Map, Value, json};
+use std::cell::RefCell;
+use std::collections::{BTreeMap, BTreeSet};
+use wellwright_core::job::Field;
+use wellwright_core::job::wire::{self, WireError};
+use wellwright_core::passing::sum;
+
+const JOB: &str = "wellwright.job.";
+const BEFORE: &str = "wellwright.before.";
+
+/// What stands under an id.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Found {
+    /// A job.
+    Job(Kept),
+    /// A text that is none.
+    Aside(SetAside),
+}
+
+/// What this tab knows of the entries.
+#[derive(Default)]
+struct Known {
+    /// Their texts as it last read or wrote them, by id.
+    texts: BTreeMap<String, String>,
+    /// Those that it wrote to.
+    written: BTreeSet<String>,
+}
+
+thread_local! {
+    static KNOWN: RefCell<Known> = RefCell::default();
+}
+
+/// Every stored job.
+pub(super) fn all() -> Vec<Found> {
+    KNOWN.with_borrow_mut(|known| known.all(&Browser))
+}
+
+/// Keeps a job.
+pub fn save(kept: &Kept) -> Saved {
+    if !there() {
+        return Saved::Nowhere;
+    }
+    if KNOWN.with_borrow_mut(|known| known.save(&Browser, kept)) { Saved::Yes } else { Saved::Full }
+}
+
+/// Keeps a text that is no job to this build, as it is.
+pub fn keep_text(id: &str, text: &str) {
+    if there() {
+        Browser.set(&format!("{JOB}{id}"), text);
+    }
+}
+
+/// Deletes a job, or an entry that can't be read, and what stood there before.
+pub fn delete(id: &str) {
+    if there() {
+        KNOWN.with_borrow_mut(|known| known.delete(&Browser, id));
+    }
+}
+
+/// What stands under an id now; nothing where it was deleted.
+#[must_use]
+pub fn find(id: &str) -> Option<Found> {
+    there().then(|| KNOWN.with_borrow_mut(|known| known.find(&Browser, id))).flatten()
+}
+
+/// What another tab wrote under an id that this one has not seen.
+#[must_use]
+pub fn written_elsewhere(id: &str) -> Option<Found> {
+    there().then(|| KNOWN.with_borrow(|known| known.written_elsewhere(&Browser, id))).flatten()
+}
+
+/// What stood in an entry before it was last opened and changed, where that can be read.
+#[must_use]
+pub fn before(id: &str) -> Option<Sheet> {
+    if !there() {
+        return None;
+    }
+    read(&Browser.get(&format!("{BEFORE}{id}"))?).ok()
+}
+
+/// Calls back with the id of each entry that another tab changed, as long as what calls this stands: when the browser
+/// tells, and when the page is looked at again.
+pub fn follow_jobs(changed: impl Fn(&str) + Clone + 'static) {
+    let told = changed.clone();
+    let handle = window_event_listener(ev::storage, move |event| match event.key() {
+        Some(key) => {
+            if let Some(id) = key.strip_prefix(JOB) {
+                told(id);
+            }
+        }
+        // Without a key everything was deleted.
+        None => strange().iter().for_each(|id| told(id)),
+    });
+    // A page that slept was told nothing.
+    let woken = window_event_listener_untyped("pageshow", move |_| strange().iter().for_each(|id| changed(id)));
+    on_cleanup(move || {
+        handle.remove();
+        woken.remove();
+    });
+}
+
+/// Ids of the entries that are not as this tab knows them.
+fn strange() -> Vec<String> {
+    if there() { KNOWN.with_borrow(|known| known.strange(&Browser)) } else { Vec::new() }
+}
+
+impl Known {
+    fn all(&mut self, place: &impl Place) -> Vec<Found> {
+        let ids: Vec<String> = place.keys().iter().filter_map(|key| key.strip_prefix(JOB).map(str::to_owned)).collect();
+        ids.iter().filter_map(|id| self.find(place, id)).collect()
+    }
+
+    fn find(&mut self, place: &impl Place, id: &str) -> Option<Found> {
+        match place.get(&format!("{JOB}{id}")) {
+            Some(text) => {
+                self.texts.insert(id.to_owned(), text.clone());
+                Some(found(id, text))
+            }
+            None => {
+                self.texts.remove(id);
+                None
+            }
+        }
+    }
+
+    fn save(&mut self, place: &impl Place, kept: &Kept) -> bool {
+        let id = &kept.id;
+        if let Some(old) = self.texts.get(id)
+            && self.written.insert(id.clone())
+        {
+            // Without room for it the job itself goes on being kept.
+            let _ = place.set(&format!("{BEFORE}{id}"), old);
+        }
+        let text = write(&kept.sheet).to_string();
+        let is_kept = place.set(&format!("{JOB}{id}"), &text);
+        if is_kept {
+            self.texts.insert(id.clone(), text);
+        }
+        is_kept
+    }
+
+    fn delete(&mut self, place: &impl Place, id: &str) {
+        self.texts.remove(id);
+        self.written.remove(id);
+        place.remove(&format!("{JOB}{id}"));
+        place.remove(&format!("{BEFORE}{id}"));
+    }
+
+    fn written_elsewhere(&self, place: &impl Place, id: &str) -> Option<Found> {
+        let now = place.get(&format!("{JOB}{id}"))?;
+        let known = self.texts.get(id)?;
+        (*known != now).then(|| found(id, now))
+    }
+
+    fn strange(&self, place: &impl Place) -> Vec<String> {
+        let is_strange = |id: &&String| place.get(&format!("{JOB}{id}")).as_ref() != self.texts.get(*id);
+        let there: BTreeSet<String> =
+            place.keys().iter().filter_map(|key| key.strip_prefix(JOB).map(str::to_owned)).collect();
+        there.iter().chain(self.texts.keys().filter(|id| !there.contains(*id))).filter(is_strange).cloned().collect()
+    }
+}
+
+pub(super) fn found(id: &str, text: String) -> Found {
+    let id = id.to_owned();
+    match read(&text) {
+        Ok(sheet) => Found::Job(Kept { id, sheet }),
+        Err(why) => Found::Aside(SetAside { id, text, why }),
+    }
+}
+
+/// A sheet as it is kept: the job file, the texts that are no numbers yet, and the sum over both.
+fn write(sheet: &Sheet) -> Value {
+    let drafts: Map<String, Value> =
+        sheet.drafts.iter().map(|(field, text)| (field.path().to_owned(), json!(text))).collect();
+    let body = json!({ "job": wire::write(&sheet.job), "drafts": drafts });
+    let sum = sum_of(&body);
+    let mut entry = body;
+    entry["sum"] = json!(sum);
+    entry
+}
+
+/// The sum over an entry without it: members are written in one order, so that it is the same again.
+fn sum_of(body: &Value) -> u32 {
+    sum(&body.to_string())
+}
+
+/// Reads what [`write`] wrote. A draft of a field that is not known is left out: it never was a figure.
+fn read(text: &str) -> Result<Sheet, WireError> {
+    let mut value = wire::parse(text)?;
+    let told = value.as_object_mut().and_then(|entry| entry.remove("sum"));
+    let mut sheet = Sheet::of(wire::read(value.get("job").unwrap_or(&Value::Null))?);
+    // Entries of the first builds have none.
+    if told.is_some_and(|told| told.as_u64() != Some(u64::from(sum_of(&value)))) {
+        return Err(WireError::Altered);
+    }
+    let drafts: BTreeMap<String, String> =
+        value.get("drafts").and_then(|drafts| serde_json::from_value(drafts.clone()).ok()).unwrap_or_default();
+    for field in Field::ALL {
+        if let Some(text) = drafts.get(field.path()) {
+            sheet.set_draft(field, text.clone());
+        }
+    }
+    Ok(sheet)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::demo_jobs;
+    use super::super::place::Room;
+    use super::*;
+    use wellwright_core::job::Job;
+
+    fn kept(name: &str) -> Kept {
+        Kept { id: "1".to_owned(), sheet: Sheet::of(Job::named(name)) }
+    }
+
+    fn name(found: Option<Found>) -> Option<String> {
+        match found? {
+            Found::Job(kept) => Some(kept.sheet.job.name),
+            Found::Aside(entry) => Some(entry.why.code().to_owned()),
+        }
+    }
+
+    #[test]
+    fn a_sheet_reads_back_as_written() {
+        for job in demo_jobs() {
+            let mut sheet = Sheet::of(job);
+            assert!(read(&write(&sheet).to_string()).is_ok_and(|again| again == sheet));
+            sheet.set_draft(Field::Ambient, "warm".into());
+            let again = read(&write(&sheet).to_string()).unwrap_or_default();
+            assert_eq!(again.drafts, sheet.drafts);
+            assert!(again.job.get(Field::Ambient).is_some_and(|entry| entry.value.is_nan()));
+        }
+    }
+
+    #[test]
+    fn broken_entries_are_refused_by_reason() {
+        for (text, code) in [
+            ("", "not_json"),
+            ("{\"job\":{\"schema\":1", "not_json"),
+            ("null", "no_schema"),
+            ("{}", "no_schema"),
+            ("{\"job\":{\"schema\":99}}", "newer_schema"),
+            ("{\"job\":{\"schema\":1,\"cable\":{\"metal\":\"gold\"}}}", "bad_field"),
+            ("{\"job\":{\"schema\":1},\"drafts\":{},\"sum\":1}", "altered"),
+            ("{\"job\":{\"schema\":1},\"sum\":\"x\"}", "altered"),
+        ] {
+            assert_eq!(read(text).err().map(|error| error.code()), Some(code), "{text}");
+        }
+        assert_eq!(read("{\"job\":{\"schema\":1},\"drafts\":{}}"), Ok(Sheet::default()));
+    }
+
+    #[test]
+    fn one_figure_altered_is_found_out() {
+        let text = write(&Sheet::of(demo_jobs().remove(0))).to_string();
+        assert!(read(&text).is_ok());
+        for at in text.match_indices(|letter: char| letter.is_ascii_digit()).map(|(at, _)| at) {
+            let other = if text[at..].starts_with('1') { '2' } else { '1' };
+            let altered = format!("{}{other}{}", &text[..at], &text[at + 1..]);
+            assert!(read(&altered).is_err(), "{altered}");
+        }
+    }
+
+    #[test]
+    fn what_another_tab_wrote_is_seen_before_it_is_written_over() {
+        let room = Room::of(1_000_000, &[]);
+        let (mut one, mut other) = (Known::default(), Known::default());
+        assert!(one.save(&room, &kept("first")));
+        assert_eq!(one.written_elsewhere(&room, "1"), None);
+        assert_eq!(name(other.find(&room, "1")), Some("first".to_owned()));
+        assert!(other.save(&room, &kept("second")));
+        assert_eq!(name(one.written_elsewhere(&room, "1")), Some("second".to_owned()));
+        assert_eq!(one.strange(&room), ["1"]);
+        // Once seen, it is as good as its own.
+        assert_eq!(name(one.find(&room, "1")), Some("second".to_owned()));
+        assert!(one.strange(&room).is_empty());
+        other.delete(&room, "1");
+        assert_eq!(one.strange(&room), ["1"]);
+        assert_eq!(one.find(&room, "1"), None);
+        assert!(one.strange(&room).is_empty());
+    }
+
+    #[test]
+    fn what_stood_there_before_this_tab_wrote_stays_beside_it() {
+        let room = Room::of(1_000_000, &[]);
+        assert!(Known::default().save(&room, &kept("yesterday")));
+        let mut today = Known::default();
+        let _ = today.all(&room);
+        for name in ["today", "later"] {
+            assert!(today.save(&room, &kept(name)));
+        }
+        let before = room.get("wellwright.before.1").map(|text| read(&text).map(|sheet| sheet.job.name));
+        assert_eq!(before, Some(Ok("yesterday".to_owned())));
+        today.delete(&room, "1");
+        assert!(room.keys().is_empty());
+    }
+
+    #[test]
+    fn a_full_storage_keeps_what_it_had() {
+        let first = kept("first");
+        let room = Room::of(write(&first.sheet).to_string().len() + 40, &[]);
+        let mut known = Known::default();
+        assert!(known.save(&room, &first));
+        assert!(!known.save(&room, &kept(&"longer ".repeat(20))));
+        assert_eq!(name(known.find(&room, "1")), Some("first".to_owned()));
+    }
+}
