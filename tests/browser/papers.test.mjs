@@ -47,7 +47,7 @@ for (const language of ['en', 'es']) {
           engineer: [/Cómo se calculó cada respuesta/, /NFPA/, /supuesto/],
         },
       }[language];
-      const pages = { customer: [1, 1], installer: [2, 4], engineer: [6, 24] };
+      const pages = { customer: [1, 1], installer: [2, 4], engineer: [6, 40] };
       for (const [paper, word] of Object.entries(papers[language])) {
         await choose(page, word);
         await page.getByText(new RegExp(says[paper][0].source.replaceAll(' ', '\\s'))).first().waitFor();

@@ -17,6 +17,8 @@ const same = new Set([
   ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'nom', 'sede', 'asme', 'iapws', 'nema', 'nist'],
   // Units, and what pipes are sold by.
   ...['gpm', 'gal', 'psi', 'kpa', 'watts', 'pvc', 'sdr', 'sidr', 'kva', 'kwh', 'kelvin', 'fahrenheit', 'csv', 'usd'],
+  // Forms of files and codes, and a size of paper.
+  ...['pdf', 'svg', 'png', 'letter'],
   // Authors, and books by their titles.
   ...['darcy', 'weisbach', 'hazen', 'williams', 'colebrook', 'turbulent', 'flow', 'pipes', 'fritsch', 'carlson', 'monotone',
     'piecewise', 'cubic', 'interpolation', 'karassik', 'pump', 'handbook', 'moody', 'friction', 'factors', 'for', 'pipe',

@@ -5,6 +5,7 @@ export const labels = {
   en: {
     locale: 'en-US',
     pages: ['Water', 'Pump', 'Power', 'Cable', 'Cost', 'Start-up', 'Papers'],
+    papers: ['Customer', 'Installer', 'Engineer'],
     pagesOfJob: 'Pages of the job',
     jobs: 'Jobs',
     newJob: 'New job',
@@ -40,6 +41,7 @@ export const labels = {
   es: {
     locale: 'es-MX',
     pages: ['Agua', 'Bomba', 'Alimentación', 'Cable', 'Costo', 'Arranque', 'Documentos'],
+    papers: ['Cliente', 'Instalador', 'Ingeniero'],
     pagesOfJob: 'Páginas del trabajo',
     jobs: 'Trabajos',
     newJob: 'Trabajo nuevo',

@@ -90,5 +90,5 @@ fn sources(workings: &[Working]) -> Vec<String> {
     let mut keys: Vec<&str> = workings.iter().flat_map(|working| working.sources.iter().copied()).collect();
     keys.sort_unstable();
     keys.dedup();
-    keys.into_iter().map(|key| source_text(key)).collect()
+    keys.into_iter().map(source_text).collect()
 }
