@@ -133,3 +133,36 @@ test('without storage the page works and says that it keeps nothing', async (t) 
   await app.openJob(job);
   assert.match(await app.savingTitle(), /480 V saves, at 620 ft/);
 });
+
+const markup = ['<img src=x onerror="window.hit=1">', '"><script>window.hit=1</script>', 'javascript:window.hit=1', '=HYPERLINK("http://127.0.0.1/")'];
+
+test('markup, script and formulas in every text field are text, on every page and on paper', async (t) => {
+  const { page } = await open(t, { locale: 'en-US', viewport: { width: 1280, height: 900 } });
+  const app = new Wellwright(page);
+  await app.newJobButton.waitFor();
+  const id = await app.idOf(job);
+  let filled = 0;
+  for (const slug of ['water', 'pump', 'power', 'cable', 'cost', 'start-up', 'papers']) {
+    await app.goTo(id, slug);
+    await page.evaluate(() => { for (const fold of document.querySelectorAll('main details')) fold.open = true; });
+    if (slug === 'start-up') {
+      await page.getByRole('textbox', { name: 'Name or initials' }).fill(markup[0]);
+      await page.getByRole('button', { name: 'Begin a visit' }).click();
+      await page.getByText(/begun by|, by /i).first().waitFor().catch(() => {});
+    }
+    for (const box of await page.getByRole('main').getByRole('textbox').all()) {
+      if (!(await box.isVisible()) || !(await box.isEditable())) continue;
+      await box.fill(markup[filled % markup.length]);
+      filled += 1;
+    }
+  }
+  await app.jobName.fill(markup[1]);
+  assert.ok(filled > 60, `${filled} fields`);
+  for (const slug of ['water', 'cost', 'start-up', 'papers']) await app.goTo(id, slug);
+  await page.getByRole('banner').getByRole('link', { name: 'Jobs' }).click();
+  await app.job(markup[1]).waitFor();
+  await page.reload();
+  await app.job(markup[1]).waitFor();
+  assert.equal(await page.evaluate(() => window.hit), undefined);
+  assert.equal(await page.locator('img[src=x], script:not([src])').count(), 0);
+});

@@ -6,6 +6,7 @@ mod duty;
 mod figures;
 mod files;
 mod jobs;
+mod passing;
 mod places;
 mod process;
 mod record;

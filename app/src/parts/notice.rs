@@ -14,6 +14,7 @@ pub fn StorageNotice() -> impl IntoView {
     let app = app();
     let text = move || match app.saved.get() {
         Saved::Yes => None,
+        Saved::Nearly => Some(words().frame.nearly_full),
         Saved::Full => Some(words().frame.not_saved),
         Saved::Nowhere => Some(words().frame.no_storage),
     };

@@ -27,6 +27,8 @@ const SELLER: &str = "wellwright.seller";
 pub enum Saved {
     /// Kept.
     Yes,
+    /// Kept, and there is little room left.
+    Nearly,
     /// The last write failed; what is on the screen is newer than what is kept.
     Full,
     /// The browser keeps nothing for this page.
@@ -66,7 +68,7 @@ pub fn load() -> (Shelf, Saved) {
     let order = order.unwrap_or_default();
     let place = |id: &String| order.iter().position(|other| other == id).unwrap_or(usize::MAX);
     shelf.jobs.sort_by(|a, b| place(&a.id).cmp(&place(&b.id)).then_with(|| a.id.cmp(&b.id)));
-    (shelf, Saved::Yes)
+    (shelf, entries::room())
 }
 
 fn demo_shelf() -> Shelf {
@@ -76,7 +78,7 @@ fn demo_shelf() -> Shelf {
 
 fn first_visit() -> (Shelf, Saved) {
     let shelf = demo_shelf();
-    let full = shelf.jobs.iter().any(|kept| save(kept) != Saved::Yes);
+    let full = shelf.jobs.iter().any(|kept| save(kept) == Saved::Full);
     save_order(&shelf.ids());
     (shelf, if full { Saved::Full } else { Saved::Yes })
 }

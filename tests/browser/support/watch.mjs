@@ -13,6 +13,10 @@ export function watch(page) {
     // What is still on its way when a test leaves the page is cut off; that is no fault.
     if (why !== 'net::ERR_ABORTED') problems.push(`request failed: ${request.url()} ${why}`);
   });
+  page.on('request', (request) => {
+    // Hosts of the tests stand on this machine; the page asks nobody else.
+    if (!/^(http:\/\/127\.0\.0\.1:\d+\/|data:|blob:)/.test(request.url())) problems.push(`asked elsewhere: ${request.url()}`);
+  });
   page.on('response', (response) => {
     responses.push(response);
     if (response.status() >= 400) problems.push(`status ${response.status()}: ${response.url()}`);

@@ -49,6 +49,7 @@ pub struct Frame {
     pub delete_for_good_ask: Text,
     pub no_storage: Text,
     pub not_saved: Text,
+    pub nearly_full: Text,
 }
 
 /// US English.
@@ -97,6 +98,7 @@ pub const ENGLISH: Frame = Frame {
     delete_for_good_ask: "Delete this stored text for good? It can’t be brought back. Copy it first if it may hold a job that you need.",
     no_storage: "This browser keeps nothing for this page: jobs are gone when it closes.",
     not_saved: "Not saved: the browser’s storage is full. Delete jobs that you no longer need, then change something to save again.",
+    nearly_full: "The browser’s storage is nearly full. Save everything as one file, then delete jobs that you no longer need.",
 };
 
 /// Spanish.
@@ -145,6 +147,7 @@ pub const SPANISH: Frame = Frame {
     delete_for_good_ask: "¿Borrar este texto guardado para siempre? No se puede recuperar. Cópielo antes si puede contener un trabajo que necesite.",
     no_storage: "Este navegador no guarda nada de esta página: los trabajos se pierden al cerrarla.",
     not_saved: "No se guardó: el almacenamiento del navegador está lleno. Borre trabajos que ya no necesite y luego cambie algo para guardar de nuevo.",
+    nearly_full: "El almacenamiento del navegador está casi lleno. Guarde todo en un archivo y luego borre trabajos que ya no necesite.",
 };
 
 /// Each language by its own name, so that its speakers find it.

@@ -28,9 +28,14 @@ pub enum Found {
     Aside(SetAside),
 }
 
+/// Bytes of this page's entries from which a browser's storage is nearly full: four fifths of the usual 5 MiB.
+const NEARLY: usize = 4 * 1024 * 1024;
+
 /// What this tab knows of the entries.
 #[derive(Default)]
 struct Known {
+    /// Bytes of all entries, about: other tabs may have written since.
+    bytes: usize,
     /// Their texts as it last read or wrote them, by id.
     texts: BTreeMap<String, String>,
     /// Those that it wrote to.
@@ -51,7 +56,15 @@ pub fn save(kept: &Kept) -> Saved {
     if !there() {
         return Saved::Nowhere;
     }
-    if KNOWN.with_borrow_mut(|known| known.save(&Browser, kept)) { Saved::Yes } else { Saved::Full }
+    KNOWN.with_borrow_mut(|known| match known.save(&Browser, kept) {
+        false => Saved::Full,
+        true => known.room(),
+    })
+}
+
+/// Whether there is room left.
+pub(super) fn room() -> Saved {
+    KNOWN.with_borrow(Known::room)
 }
 
 /// Keeps a text that is no job to this build, as it is.
@@ -116,7 +129,13 @@ fn strange() -> Vec<String> {
 }
 
 impl Known {
+    fn room(&self) -> Saved {
+        if self.bytes > NEARLY { Saved::Nearly } else { Saved::Yes }
+    }
+
     fn all(&mut self, place: &impl Place) -> Vec<Found> {
+        let bytes = |key: &String| key.len() + place.get(key).map_or(0, |text| text.len());
+        self.bytes = place.keys().iter().map(bytes).sum();
         let ids: Vec<String> = place.keys().iter().filter_map(|key| key.strip_prefix(JOB).map(str::to_owned)).collect();
         ids.iter().filter_map(|id| self.find(place, id)).collect()
     }
@@ -140,19 +159,25 @@ impl Known {
             && self.written.insert(id.clone())
         {
             // Without room for it the job itself goes on being kept.
-            let _ = place.set(&format!("{BEFORE}{id}"), old);
+            if place.set(&format!("{BEFORE}{id}"), old) {
+                self.bytes += old.len();
+            }
         }
         let text = write(&kept.sheet).to_string();
         let is_kept = place.set(&format!("{JOB}{id}"), &text);
         if is_kept {
-            self.texts.insert(id.clone(), text);
+            self.bytes += text.len();
+            let old = self.texts.insert(id.clone(), text);
+            self.bytes = self.bytes.saturating_sub(old.map_or(0, |old| old.len()));
         }
         is_kept
     }
 
     fn delete(&mut self, place: &impl Place, id: &str) {
-        self.texts.remove(id);
-        self.written.remove(id);
+        // What stood before is about as long.
+        let old = self.texts.remove(id).map_or(0, |old| old.len());
+        let both = if self.written.remove(id) { 2 * old } else { old };
+        self.bytes = self.bytes.saturating_sub(both);
         place.remove(&format!("{JOB}{id}"));
         place.remove(&format!("{BEFORE}{id}"));
     }
@@ -220,6 +245,7 @@ mod tests {
     use super::super::place::Room;
     use super::*;
     use wellwright_core::job::Job;
+    use wellwright_core::numeric::pcg::Pcg32;
 
     fn kept(name: &str) -> Kept {
         Kept { id: "1".to_owned(), sheet: Sheet::of(Job::named(name)) }
@@ -304,6 +330,58 @@ mod tests {
         assert_eq!(before, Some(Ok("yesterday".to_owned())));
         today.delete(&room, "1");
         assert!(room.keys().is_empty());
+    }
+
+    #[test]
+    fn a_storage_that_fills_up_is_told_before_it_is_full() {
+        let room = Room::of(10_000_000, &[]);
+        let mut known = Known::default();
+        let _ = known.all(&room);
+        let mut large = kept("large");
+        large.sheet.job.note = "x".repeat(1_000_000);
+        for (place, nearly) in [false, false, false, false, true].into_iter().enumerate() {
+            large.id = place.to_string();
+            assert!(known.save(&room, &large));
+            assert_eq!(known.bytes > NEARLY, nearly, "{place}");
+        }
+        let mut again = Known::default();
+        let _ = again.all(&room);
+        assert!(again.bytes > NEARLY);
+        known.delete(&room, "0");
+        assert!(known.bytes <= NEARLY);
+    }
+
+    #[test]
+    fn ten_thousand_mutated_entries_give_the_job_or_a_reason() {
+        let job = demo_jobs().remove(0);
+        let sheet = Sheet::of(job);
+        let text = write(&sheet).to_string();
+        let mut chance = Pcg32::new(9, 9);
+        let mut read_whole = 0;
+        for round in 0..10_000 {
+            let mut letters: Vec<char> = text.chars().collect();
+            for _ in 0..=chance.below(3) {
+                let at = chance.below(letters.len() as u32) as usize;
+                match chance.below(4) {
+                    0 => {
+                        letters.remove(at);
+                    }
+                    1 => letters.truncate(at.max(1)),
+                    2 => letters.insert(at, char::from_u32(chance.below(0x500)).unwrap_or('{')),
+                    _ => letters[at] = ['0', '"', '}', ',', 'e', '-', '\u{0}'][chance.below(7) as usize],
+                }
+            }
+            let mutated: String = letters.into_iter().collect();
+            match read(&mutated) {
+                // A blank more, or a member that says what is usual anyway, changes nothing.
+                Ok(came) => {
+                    read_whole += 1;
+                    assert!(came == sheet || !mutated.contains("\"sum\""), "round {round}: {mutated}");
+                }
+                Err(why) => assert!(!why.code().is_empty()),
+            }
+        }
+        assert!(read_whole < 500, "{read_whole}");
     }
 
     #[test]

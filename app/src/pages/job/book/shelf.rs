@@ -135,7 +135,7 @@ fn keep(book: Book) {
     }
     let (name, text) = (untrack(|| book.name()), book.text.get_untracked());
     app.tell(match app.keep_book(&text) {
-        Some(Saved::Yes) => (words.kept_now)(&name),
+        Some(Saved::Yes | Saved::Nearly) => (words.kept_now)(&name),
         Some(Saved::Full) => words.full.to_owned(),
         Some(Saved::Nowhere) => words.nowhere.to_owned(),
         None => words.mend_first.to_owned(),
