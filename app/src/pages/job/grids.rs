@@ -59,12 +59,14 @@ pub fn here(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
         both(words.ground, &|lead, _| Cell::words(lead_size(lead.run.run.ground))),
         both(words.why, &|lead, _| Cell::words(why(lead.run.run.governs))),
         both(words.motor_amps, &|_, way| opens(amps(way.current.sizing), Topic::MotorCurrent(way.way))),
-        both(words.required, &|_, way| amps(way.required)),
+        both(words.required, &|_, way| opens(amps(way.required), Topic::Ampacity(way.way))),
         both(words.ampacity, &|lead, way| opens(amps(lead.run.run.ampacity), Topic::Ampacity(way.way))),
         both(words.drop, &|lead, way| opens(volts(lead.drop, 2), Topic::Drop(way.way))),
-        both(words.drop_share, &|lead, _| Cell::Figure(percent(lead.drop_share, 2))),
+        both(words.drop_share, &|lead, way| opens(Cell::Figure(percent(lead.drop_share, 2)), Topic::Drop(way.way))),
         both(words.loss, &|lead, _| Cell::Figure(shown(in_watts(lead.loss), 0, unit_name(Unit::Watt)))),
-        both(words.metal, &|lead, _| Cell::Figure(mass(lead.metal, system))),
+        both(words.metal, &|lead, way| {
+            opens(Cell::Figure(mass(lead.metal, system)), Topic::CableCost(way.way, Basis::Cable))
+        }),
         both(words.reach, &|lead, _| Cell::Figure(reach(lead.run.to, system))),
     ]))
 }
@@ -347,4 +349,45 @@ fn of_water(job: &Job, row: &dyn Fn(&'static str, &str, bool) -> Vec<Cell>) -> V
     rows.push(row(flow.friction_label, (flow.friction)(choices.friction()), choices.friction.is_some()));
     rows.push(row(flow.control_label, (flow.control)(choices.control()), choices.control.is_some()));
     rows
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::platform::storage::demo_jobs;
+    use wellwright_core::evaluate::evaluate;
+    use wellwright_core::papers::{Measured, Working, working};
+
+    /// Everything that a working says in figures.
+    fn figures_of(working: &Working) -> Vec<Measured> {
+        let steps = working.steps.iter().map(|step| step.result);
+        let values = working.values.iter().map(|put| put.value);
+        let limits = working.limit.iter().flat_map(|limit| [limit.actual, limit.limit]);
+        let more = working.more.iter().copied();
+        core::iter::once(working.result).chain(more).chain(steps).chain(values).chain(limits).collect()
+    }
+
+    #[test]
+    fn a_figure_that_opens_stands_in_its_working() {
+        let mut opened = 0;
+        for job in demo_jobs() {
+            let answer = evaluate(&job);
+            for system in [UnitSystem::Us, UnitSystem::Si] {
+                let grids = [here(&answer, system), service(&answer, system), costs(&answer), ways(&answer)];
+                for row in grids.into_iter().flatten().flat_map(|grid| grid.rows) {
+                    let name = row[0].text();
+                    for cell in &row {
+                        let Cell::Worked(shown, topic) = cell else { continue };
+                        let found = working(&answer, *topic, system).unwrap();
+                        let decimals = shown.figure.split_once('.').map_or(0, |(_, after)| after.len());
+                        let off = 0.500_001 * 10_f64.powi(-i32::try_from(decimals).unwrap());
+                        let told = figures_of(&found).iter().any(|figure| (figure.value - shown.value).abs() <= off);
+                        assert!(told, "{name}: {} is not in {topic:?}", shown.text());
+                        opened += 1;
+                    }
+                }
+            }
+        }
+        assert!(opened > 100, "{opened}");
+    }
 }
