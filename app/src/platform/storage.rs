@@ -58,7 +58,7 @@ pub fn load() -> (Shelf, Saved) {
     let mut shelf = Shelf::default();
     for found in entries::all() {
         match found {
-            Found::Job(kept) => shelf.jobs.push(kept),
+            Found::Job(kept) => shelf.jobs.push(*kept),
             Found::Aside(entry) => shelf.set_aside.push(entry),
         }
     }

@@ -21,7 +21,7 @@ impl App {
             match found {
                 Some(Found::Job(kept)) => match shelf.find_mut(id) {
                     Some(ours) => ours.sheet = kept.sheet,
-                    None => shelf.insert(0, kept),
+                    None => shelf.insert(0, *kept),
                 },
                 Some(Found::Aside(entry)) => {
                     shelf.remove(id);
@@ -38,7 +38,8 @@ impl App {
     pub(super) fn keep_theirs(self, id: &str) {
         match storage::written_elsewhere(id) {
             None => {}
-            Some(Found::Job(Kept { mut sheet, .. })) => {
+            Some(Found::Job(theirs)) => {
+                let mut sheet = theirs.sheet;
                 let name = sheet.job.name.clone();
                 sheet.job.name = (words().list.from_other_tab)(&name);
                 let place = self.shelf.with_untracked(|shelf| shelf.jobs.iter().position(|kept| kept.id == id));

@@ -23,7 +23,7 @@ const BEFORE: &str = "wellwright.before.";
 #[derive(Debug, Clone, PartialEq)]
 pub enum Found {
     /// A job.
-    Job(Kept),
+    Job(Box<Kept>),
     /// A text that is none.
     Aside(SetAside),
 }
@@ -199,7 +199,7 @@ impl Known {
 pub(super) fn found(id: &str, text: String) -> Found {
     let id = id.to_owned();
     match read(&text) {
-        Ok(sheet) => Found::Job(Kept { id, sheet }),
+        Ok(sheet) => Found::Job(Box::new(Kept { id, sheet })),
         Err(why) => Found::Aside(SetAside { id, text, why }),
     }
 }
