@@ -7,7 +7,7 @@ use crate::platform::storage::{self, Found};
 use crate::state::{App, Arrival, Arrivals, Fate, Sheet, app};
 use leptos::prelude::*;
 use wellwright_core::evaluate::evaluate;
-use wellwright_core::job::wire::{self, WireError};
+use wellwright_core::job::wire;
 use wellwright_core::passing::{self, LinkError, Part, SeriesError};
 use wellwright_core::quantity::UnitSystem;
 
@@ -80,7 +80,15 @@ pub fn take_text(app: App, name: &str, text: &str) {
     for (place, job) in read.into_iter().enumerate() {
         match job {
             Ok(job) => app.shelf.with_untracked(|shelf| new.jobs.push(Arrival::of(Sheet::of(job), shelf))),
-            Err(error) => new.refused.push((list.not_opened)(name, &placed(&error, text, place, many, system))),
+            Err(error) => {
+                let line = wire::line_of(text, place, error.path()).unwrap_or(1);
+                let why = file_text(&error, system);
+                let words = &words().passing;
+                new.refused.push(match many {
+                    true => (words.job_refused)(name, (place + 1, line), &why),
+                    false => (list.not_opened)(name, &(words.at_line)(line, &why)),
+                });
+            }
         }
     }
     match (new.jobs.as_slice(), new.refused.as_slice()) {
@@ -126,14 +134,6 @@ pub fn take_pasted(app: App, text: &str) {
         Some((_, letters)) => take_link(app, letters),
         None => take_text(app, words().passing.pasted, text),
     }
-}
-
-/// What is wrong with a job of a file, and in which line, of many in which job.
-fn placed(error: &WireError, text: &str, place: usize, many: bool, system: UnitSystem) -> String {
-    let words = &words().passing;
-    let why = file_text(error, system);
-    let line = wire::line_of(text, place, error.path()).unwrap_or(1);
-    if many { (words.job_and_line)(place + 1, line, &why) } else { (words.at_line)(line, &why) }
 }
 
 /// Puts arrivals on the shelf, each as it was decided, the first on top.
@@ -216,7 +216,7 @@ fn One(place: usize) -> impl IntoView {
         let facts = facts(&arrival.sheet.job, app.settings.get_untracked().units);
         let visits = arrival.sheet.job.record.visits().len();
         let brings = (visits > 0).then(|| (words.visits)(visits));
-        let told = [facts, format!("{figure} {note}"), brings.unwrap_or_default()];
+        let told = [facts, [figure, note].join(": ").trim_end_matches(": ").to_owned(), brings.unwrap_or_default()];
         let told = told.into_iter().filter(|text| !text.trim().is_empty()).collect::<Vec<_>>().join(" · ");
         let fate = Signal::derive(move || {
             app.arrivals.with(|arrivals| arrivals.jobs.get(place).map_or(Fate::Skip, |arrival| arrival.fate))
@@ -230,8 +230,9 @@ fn One(place: usize) -> impl IntoView {
         });
         let twin = arrival.twin.map(|twin| {
             let said = if twin.same { words.same_here } else { words.name_here };
+            let holds = (twin.visits > 0).then(|| (words.here_holds)(twin.visits));
             view! {
-                <p>{said}</p>
+                <p>{said}" "{holds}</p>
                 <Segmented
                     label=words.what_becomes
                     name=format!("fate-{place}")

@@ -32,6 +32,8 @@ pub struct Twin {
     pub id: String,
     /// Whether it says the same in everything.
     pub same: bool,
+    /// Visits whose readings it holds: they would go with it.
+    pub visits: usize,
 }
 
 /// Everything that waits to be looked at.
@@ -52,7 +54,11 @@ impl Arrival {
         let same_name = |name: &str| !name.trim().is_empty() && name.trim() == sheet.job.name.trim();
         let named = || shelf.jobs.iter().filter(|kept| same_name(&kept.sheet.job.name));
         let same = named().find(|kept| alike(&kept.sheet, &sheet));
-        let twin = same.or_else(|| named().next()).map(|kept| Twin { id: kept.id.clone(), same: same.is_some() });
+        let twin = same.or_else(|| named().next()).map(|kept| Twin {
+            id: kept.id.clone(),
+            same: same.is_some(),
+            visits: kept.sheet.job.record.visits().len(),
+        });
         let fate = if twin.as_ref().is_some_and(|twin| twin.same) { Fate::Skip } else { Fate::Both };
         Self { sheet, twin, fate }
     }
@@ -105,11 +111,11 @@ mod tests {
             twin(&well),
             Arrival {
                 sheet: Sheet::of(well.clone()),
-                twin: Some(Twin { id: "1".into(), same: true }),
+                twin: Some(Twin { id: "1".into(), same: true, visits: 0 }),
                 fate: Fate::Skip
             }
         );
-        assert_eq!(twin(&changed).twin, Some(Twin { id: "1".into(), same: false }));
+        assert_eq!(twin(&changed).twin, Some(Twin { id: "1".into(), same: false, visits: 0 }));
         assert_eq!(twin(&changed).fate, Fate::Both);
         assert_eq!(twin(&Job::named("New")).twin, None);
         // Jobs without a name are not one another.
