@@ -2,7 +2,8 @@
 
 use super::math::{Math, Measured, Symbol, formula};
 use super::name::Name;
-use super::sheet::{LEAD, SETS, Sheet, current, power as shown_power, volts};
+use super::service::LOSS;
+use super::sheet::{LEAD, SETS, Sheet, current, heat, power as shown_power, volts};
 use super::working::{EnteredValue, Limit, LimitKind, Working};
 use crate::cable::ampacity::Setting;
 use crate::cable::conductor::table_resistance;
@@ -207,6 +208,19 @@ pub(super) fn drop(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Optio
     let mut sources = vec!["nec-2023-ch9-t8", "ieee-141-1993", "practice"];
     sources.insert(1, reactance_source(demands.build));
     Some(Working { more: vec![share], limit: Some(limit), ..sheet.done(result, &sources) })
+}
+
+/// Heat of the lead at the current that sizes it, its resistance at the temperature of its table.
+pub(super) fn full_load_heat(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Option<Working> {
+    let (lead, demands) = lead_here(evaluation, way)?;
+    sheet.put(CURRENT, Name::MotorCurrent, current(demands.load.current), Origin::WorkedOut);
+    put_resistance(lead.run.run.conductor, demands.setting.metal, &mut sheet);
+    sheet.lead_here(evaluation)?;
+    let conductors = f64::from(demands.load.phases.conductors());
+    let squared = Math::Power(formula![CURRENT], 2.0);
+    let product = formula![conductors, "·", squared, "·", RESISTANCE, "·", LEAD];
+    let result = sheet.step(LOSS, vec![Math::Fraction(product, formula![1000.0])], heat(lead.loss));
+    Some(sheet.done(result, &["nec-2023-ch9-t8"]))
 }
 
 /// The drop along conductors whose impedance, length and factor stand in the sheet, and its share of what is sent.

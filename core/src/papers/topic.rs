@@ -106,6 +106,8 @@ pub enum Topic {
     LeadTemperature(Way),
     /// Heat that it gives off in service.
     LeadLoss(Way),
+    /// Heat that it gives off at the current that sizes it.
+    FullLoadHeat(Way),
     /// What alternating current adds to its resistance.
     Alternating(Way),
     /// Unbalance of the volts behind a flat cable.
@@ -180,12 +182,13 @@ impl Topic {
         ]
     }
 
-    fn of_lead(way: Way) -> [Self; 9] {
+    fn of_lead(way: Way) -> [Self; 10] {
         [
             Self::MotorCurrent(way),
             Self::RunningCurrent(way),
             Self::Ampacity(way),
             Self::Drop(way),
+            Self::FullLoadHeat(way),
             Self::LeadTemperature(way),
             Self::LeadLoss(way),
             Self::Alternating(way),

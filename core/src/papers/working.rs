@@ -185,6 +185,7 @@ pub fn working(evaluation: &Evaluation, topic: Topic, system: UnitSystem) -> Opt
         Topic::MotorLoad => motor::load(evaluation, sheet),
         Topic::RunningCurrent(way) => motor::running_current(evaluation, way, sheet),
         Topic::LeadTemperature(way) => service::temperature(evaluation, way, sheet),
+        Topic::FullLoadHeat(way) => lead::full_load_heat(evaluation, way, sheet),
         Topic::LeadLoss(way) => service::loss(evaluation, way, sheet),
         Topic::Alternating(way) => service::alternating(evaluation, way, sheet),
         Topic::FlatUnbalance(way) => flat::unbalance(evaluation, way, sheet),

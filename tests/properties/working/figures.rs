@@ -57,7 +57,7 @@ pub fn place(topic: Topic) -> Option<usize> {
 pub fn of_the_lead() -> Vec<Topic> {
     let ways = Way::ALL.into_iter();
     let mut all: Vec<Topic> =
-        ways.flat_map(|way| [Topic::MotorCurrent(way), Topic::Ampacity(way), Topic::Drop(way)]).collect();
+        ways.flat_map(|way| [Topic::MotorCurrent(way), Topic::Ampacity(way), Topic::Drop(way), Topic::FullLoadHeat(way)]).collect();
     for basis in Basis::ALL {
         all.extend(Way::ALL.map(|way| Topic::CableCost(way, basis)));
         all.extend([Topic::Saving(basis), Topic::BreakEven(basis)]);
@@ -106,6 +106,7 @@ pub fn own(answer: &Evaluation, topic: Topic) -> Option<Entry> {
         }
         Topic::Ampacity(way) => Entry::new(in_amperes(lead(way)?.run.run.ampacity), Unit::Ampere),
         Topic::Drop(way) => Entry::new(in_volts(lead(way)?.drop), Unit::Volt),
+        Topic::FullLoadHeat(way) => Entry::new(in_watts(lead(way)?.loss), Unit::Watt),
         Topic::CableCost(way, Basis::Cable) => Entry::new(lead(way)?.cable.0, Unit::Dollar),
         Topic::CableCost(way, Basis::Installed) => Entry::new(lead(way)?.installed.0, Unit::Dollar),
         Topic::CableCost(way, Basis::Lifetime) => Entry::new(lead(way)?.lifetime?.0, Unit::Dollar),

@@ -63,7 +63,9 @@ pub fn here(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
         both(words.ampacity, &|lead, way| opens(amps(lead.run.run.ampacity), Topic::Ampacity(way.way))),
         both(words.drop, &|lead, way| opens(volts(lead.drop, 2), Topic::Drop(way.way))),
         both(words.drop_share, &|lead, way| opens(Cell::Figure(percent(lead.drop_share, 2)), Topic::Drop(way.way))),
-        both(words.loss, &|lead, _| Cell::Figure(shown(in_watts(lead.loss), 0, unit_name(Unit::Watt)))),
+        both(words.loss, &|lead, way| {
+            opens(Cell::Figure(shown(in_watts(lead.loss), 0, unit_name(Unit::Watt))), Topic::FullLoadHeat(way.way))
+        }),
         both(words.metal, &|lead, way| {
             opens(Cell::Figure(mass(lead.metal, system)), Topic::CableCost(way.way, Basis::Cable))
         }),
