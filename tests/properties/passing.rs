@@ -53,14 +53,12 @@ proptest! {
     }
 
     #[test]
-    fn a_link_that_is_cut_or_altered_gives_no_other_job(job in jobs(), at in any::<prop::sample::Index>(), other in "[A-Za-z0-9_-]") {
+    fn a_link_that_is_cut_or_altered_gives_no_job(job in jobs(), at in any::<prop::sample::Index>(), other in "[A-Za-z0-9_-]") {
         let letters = passing::write(&job);
         // Behind the version.
         let at = 2 + at.index(letters.len() - 2);
         prop_assert_eq!(passing::read(&letters[..at]), Err(LinkError::Cut));
         let altered = format!("{}{other}{}", &letters[..at], &letters[at + 1..]);
-        // A few bits at the end of what is compressed are not used: changed, they change nothing.
-        let came = passing::read(&altered);
-        prop_assert!(came.is_err() || came.as_ref() == Ok(&job), "{}", altered);
+        prop_assert!(altered == letters || passing::read(&altered).is_err(), "{}", altered);
     }
 }

@@ -1,7 +1,7 @@
 //! A job as the letters of a link: its file, without what is empty, compressed, with what tells a cut or altered one.
 //!
-//! The letters are `1.` and, in the alphabet of base64 for addresses, four bytes that count the bytes behind them, then
-//! the file as zlib has it (RFC 1950, RFC 4648). The number ahead is the version of this form; the version of the job is
+//! The letters are `1.` and, in the alphabet of base64 for addresses (RFC 4648), four bytes that count the packed bytes,
+//! four of CRC-32 over those (as in RFC 1952), then the packed bytes: the file, deflated (RFC 1951). The number ahead is the version of this form; the version of the job is
 //! inside, as in any job file. In a QR code, which packs digits closer than letters, `1d.` and the same bytes as digits.
 
 use super::digits;
@@ -10,8 +10,8 @@ use crate::job::wire::{self, WireError};
 use base64::Engine as _;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD as ALPHABET;
 use core::fmt;
-use miniz_oxide::deflate::compress_to_vec_zlib;
-use miniz_oxide::inflate::{TINFLStatus, decompress_to_vec_zlib_with_limit};
+use miniz_oxide::deflate::compress_to_vec;
+use miniz_oxide::inflate::{TINFLStatus, decompress_to_vec_with_limit};
 use serde_json::{Map, Value};
 
 /// The version of the form that this build writes, in letters and in digits.
@@ -23,8 +23,8 @@ pub const MOST_LETTERS: usize = 400_000;
 const MOST_BYTES: usize = 1_000_000;
 /// The hardest that the compressor tries.
 const LEVEL: u8 = 10;
-/// Bytes that count the others.
-const COUNT: usize = 4;
+/// Bytes of the count, and of the sum behind it.
+const WORD: usize = 4;
 
 /// Why a link holds no job.
 #[derive(Debug, Clone, PartialEq)]
@@ -66,11 +66,16 @@ impl std::error::Error for LinkError {}
 #[must_use]
 pub fn write(job: &Job) -> String {
     let text = without_empty(wire::write(job)).to_string();
-    let packed = compress_to_vec_zlib(text.as_bytes(), LEVEL);
+    format!("{VERSION}.{}", ALPHABET.encode(sealed(compress_to_vec(text.as_bytes(), LEVEL))))
+}
+
+/// Packed bytes behind their count and their sum.
+fn sealed(packed: Vec<u8>) -> Vec<u8> {
     let count = u32::try_from(packed.len()).unwrap_or(u32::MAX);
     let mut bytes = count.to_be_bytes().to_vec();
+    bytes.extend(crc32fast::hash(&packed).to_be_bytes());
     bytes.extend(packed);
-    format!("{VERSION}.{}", ALPHABET.encode(bytes))
+    bytes
 }
 
 /// The same link in digits, for a code; nothing where it is none.
@@ -89,15 +94,15 @@ pub fn read(letters: &str) -> Result<Job, LinkError> {
         return Err(LinkError::TooLarge);
     }
     let packed = bytes_of(letters)?;
-    let Some((count, packed)) = packed.split_at_checked(COUNT) else { return Err(LinkError::Cut) };
-    let said = count.iter().fold(0_usize, |sum, byte| sum << 8 | usize::from(*byte));
-    match packed.len() {
-        length if length < said => return Err(LinkError::Cut),
-        length if length > said => return Err(LinkError::Altered),
-        _ => {}
+    let Some((head, packed)) = packed.split_at_checked(2 * WORD) else { return Err(LinkError::Cut) };
+    let number = |bytes: &[u8]| bytes.iter().fold(0_u32, |sum, byte| sum << 8 | u32::from(*byte));
+    let (count, sum) = head.split_at(WORD);
+    match u32::try_from(packed.len()) {
+        Ok(length) if length < number(count) => return Err(LinkError::Cut),
+        Ok(length) if length == number(count) && crc32fast::hash(packed) == number(sum) => {}
+        _ => return Err(LinkError::Altered),
     }
-    // The sum at the end of what zlib writes tells whether it is what was written.
-    let bytes = decompress_to_vec_zlib_with_limit(packed, MOST_BYTES).map_err(|error| match error.status {
+    let bytes = decompress_to_vec_with_limit(packed, MOST_BYTES).map_err(|error| match error.status {
         TINFLStatus::HasMoreOutput => LinkError::TooLarge,
         _ => LinkError::Altered,
     })?;
@@ -220,10 +225,7 @@ mod tests {
         for odd in ["0.AAAA", "x.AAAA", "-1.AAAA", "1AAAA", "."] {
             assert_eq!(read(odd), Err(LinkError::NoJob), "{odd}");
         }
-        let newer = compress_to_vec_zlib(br#"{"schema":9}"#, LEVEL);
-        let mut bytes = (newer.len() as u32).to_be_bytes().to_vec();
-        bytes.extend(newer);
-        let letters = format!("1.{}", ALPHABET.encode(bytes));
+        let letters = format!("1.{}", ALPHABET.encode(sealed(compress_to_vec(br#"{"schema":9}"#, LEVEL))));
         assert_eq!(read(&letters), Err(LinkError::Job(WireError::Newer { schema: 9 })));
     }
 
@@ -232,9 +234,7 @@ mod tests {
         let long = "A".repeat(MOST_LETTERS);
         assert_eq!(read(&format!("1.{long}")), Err(LinkError::TooLarge));
         // Megabytes of blanks in some kilobytes.
-        let packed = compress_to_vec_zlib(&vec![b' '; 2_000_000], LEVEL);
-        let mut bytes = (packed.len() as u32).to_be_bytes().to_vec();
-        bytes.extend(packed);
+        let bytes = sealed(compress_to_vec(&vec![b' '; 2_000_000], LEVEL));
         assert_eq!(read(&format!("1.{}", ALPHABET.encode(bytes))), Err(LinkError::TooLarge));
     }
 }
