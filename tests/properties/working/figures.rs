@@ -56,8 +56,9 @@ pub fn place(topic: Topic) -> Option<usize> {
 
 pub fn of_the_lead() -> Vec<Topic> {
     let ways = Way::ALL.into_iter();
-    let mut all: Vec<Topic> =
-        ways.flat_map(|way| [Topic::MotorCurrent(way), Topic::Ampacity(way), Topic::Drop(way), Topic::FullLoadHeat(way)]).collect();
+    let mut all: Vec<Topic> = ways
+        .flat_map(|way| [Topic::MotorCurrent(way), Topic::Ampacity(way), Topic::Drop(way), Topic::FullLoadHeat(way)])
+        .collect();
     for basis in Basis::ALL {
         all.extend(Way::ALL.map(|way| Topic::CableCost(way, basis)));
         all.extend([Topic::Saving(basis), Topic::BreakEven(basis)]);
