@@ -79,8 +79,8 @@ test('an entry that something altered is set aside, and what stood there before 
   await app.openJob(demo);
   await app.field('Pump setting').fill('640');
   await page.evaluate(() => {
-    const [key, text] = Object.entries(localStorage).find(([key, text]) => key.includes('.job.') && text.includes(':640'));
-    localStorage.setItem(key, text.replace(':640', ':460'));
+    const [key, text] = Object.entries(localStorage).find(([key, text]) => key.includes('.job.') && text.includes('"pump_setting":{"unit":"ft","value":640'));
+    localStorage.setItem(key, text.replace('"value":640', '"value":460'));
   });
   await page.goto(url());
   await page.reload();
