@@ -14,7 +14,7 @@ const same = new Set([
   // Names: the page, the demo jobs, languages by their own name, a file that the test hands over.
   ...['wellwright', 'brindle', 'wash', 'low', 'saddle', 'quill', 'flat', 'english', 'español', 'json'],
   // Gauges, standards and their publishers.
-  ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'nom', 'sede', 'asme', 'iapws', 'nema', 'nist'],
+  ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'asme', 'iapws', 'nema', 'nist'],
   // Units, and what pipes are sold by.
   ...['gpm', 'gal', 'psi', 'kpa', 'watts', 'pvc', 'sdr', 'sidr', 'kva', 'kwh', 'kelvin', 'fahrenheit', 'csv', 'usd'],
   // Forms of files and codes, and a size of paper.

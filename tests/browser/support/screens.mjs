@@ -18,11 +18,6 @@ export async function eachScreen(page, language, visit) {
     await visit(slug);
     if (await unfold(page)) await visit(`${slug}, unfolded`);
   }
-  for (const paper of app.words.papers.slice(1)) {
-    await page.getByRole('radio', { name: paper, exact: true }).click({ force: true });
-    await page.locator('.paper-head').getByText(paper).waitFor();
-    await visit(`papers, ${paper}`);
-  }
   await app.goTo(id, 'cable');
   await app.workings.first().click();
   await page.getByRole('button', { name: app.words.close }).waitFor();
