@@ -40,7 +40,7 @@ async function host(t, folder = '') {
     async start() {
       server = await listen(root, Number(new URL(url).port));
     },
-    /** Another build: every figure of a text in the page's program stays, one more comment in the style sheet. */
+    /** Puts another build in place of the one that is there: its style sheet has one comment more, and another name. */
     deploy(mark) {
       const old = readdirSync(site).find((name) => /^style-.*\.css$/.test(name));
       const style = `style-${mark}.css`;

@@ -196,6 +196,13 @@ pub fn reach(length: Length, system: UnitSystem) -> Shown {
     }
 }
 
+/// A length to order, in whole feet or meters: rounded up, so that it is never short.
+#[must_use]
+pub fn order(length: Entry, system: UnitSystem) -> Shown {
+    let length = length.shown_in(system);
+    shown((length.value - 1e-9).ceil(), 0, unit_name(length.unit))
+}
+
 /// A length to tenths, for differences that matter; whole ones without decimals.
 #[must_use]
 pub fn depth_in_tenths(length: Length, system: UnitSystem) -> Shown {

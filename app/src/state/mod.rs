@@ -112,8 +112,6 @@ impl App {
         }
         self.history(id, |history| history.push(before, edit.topic()));
         self.put(id, after);
-        // Now there is something to lose.
-        crate::platform::device::ask_to_last();
     }
 
     /// Adds to what was done and measured, and keeps it at once. No undo takes it back: it is a record.
@@ -232,6 +230,8 @@ impl App {
     }
 
     fn put(self, id: &str, sheet: Sheet) {
+        // There is something to lose from here on.
+        crate::platform::device::ask_to_last();
         self.keep_theirs(id);
         self.saved.set(storage::save(&Kept { id: id.to_owned(), sheet: sheet.clone() }));
         self.shelf.update(|shelf| {

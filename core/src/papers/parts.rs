@@ -4,7 +4,7 @@ use crate::cable::drop::Phases;
 use crate::cable::filter::Remedy;
 use crate::cable::lead::{Conductor, Run};
 use crate::evaluate::{DeviceBy, Evaluation, ORDER_SPARE, PoweredWay};
-use crate::job::{Field, Origin, Part};
+use crate::job::{Control, Field, Job, Origin, Part};
 use crate::power::family::{Feed, Start};
 use crate::power::fit::FrameFit;
 use crate::pump::motor::MotorKind;
@@ -109,11 +109,11 @@ impl PartLine {
 /// # Units
 /// Each figure with its unit.
 /// # Range
-/// Any evaluation; without a way that serves the electrical parts are missing.
+/// The job that the evaluation is of; without a way that serves the electrical parts are missing.
 #[must_use]
-pub fn parts(answer: &Evaluation) -> Vec<PartLine> {
+pub fn parts(job: &Job, answer: &Evaluation) -> Vec<PartLine> {
     let mut all = in_the_water(answer);
-    all.extend(answer.ways.picked().map(|way| of_way(answer, way)).unwrap_or_default());
+    all.extend(answer.ways.picked().map(|way| of_way(job, answer, way)).unwrap_or_default());
     all
 }
 
@@ -155,7 +155,7 @@ fn in_the_water(answer: &Evaluation) -> Vec<PartLine> {
     all
 }
 
-fn of_way(answer: &Evaluation, way: &PoweredWay) -> Vec<PartLine> {
+fn of_way(job: &Job, answer: &Evaluation, way: &PoweredWay) -> Vec<PartLine> {
     let mut all = Vec::new();
     let Some(motor) = way.motor else { return all };
     let typed = answer.inputs.motor_power.as_ref().is_ok_and(|known| known.origin == Origin::Typed);
@@ -179,7 +179,8 @@ fn of_way(answer: &Evaluation, way: &PoweredWay) -> Vec<PartLine> {
         let line = PartLine::of(PartName::Equipment, in_horsepower(frame.power), Unit::Horsepower);
         all.push(line.and(in_amperes(frame.derated), Unit::Ampere));
     }
-    if way.family.start == Start::Ramp {
+    // A drive that holds a pressure reads it; a pump that is switched on and off has a switch.
+    if way.family.start == Start::Ramp && job.choices.control() == Control::ConstantPressure {
         let span = answer.inputs.entered.take(Field::TransducerSpan, |span| span).ok().flatten();
         let usual = answer.inputs.stand_in(Field::TransducerSpan).and_then(|entry| entry.to(Unit::PoundPerSquareInch));
         if let Some(value) = span.map(|known| known.value).or(usual) {
@@ -213,7 +214,6 @@ fn wired([phase, ground]: [PartName; 2], run: Run, wires: u32, length: Length) -
 mod tests {
     use super::*;
     use crate::evaluate::evaluate;
-    use crate::job::Job;
     use crate::job::wire;
 
     fn job() -> Job {
@@ -222,10 +222,11 @@ mod tests {
 
     #[test]
     fn the_leads_are_those_of_the_way_with_their_spare() {
-        let answer = evaluate(&job());
+        let job = job();
+        let answer = evaluate(&job);
         let way = answer.ways.picked().unwrap();
         let lead = way.lead.unwrap();
-        let all = parts(&answer);
+        let all = parts(&job, &answer);
         let line = |name| all.iter().find(|line| line.name == name).copied();
         let wire = line(PartName::Lead).unwrap();
         assert_eq!(wire.count, 3 * u32::from(lead.run.conductor.sets));
@@ -243,7 +244,16 @@ mod tests {
     }
 
     #[test]
+    fn a_transducer_is_bought_where_a_drive_holds_the_pressure() {
+        let mut job = job();
+        let bought = |job: &Job| parts(job, &evaluate(job)).iter().any(|line| line.name == PartName::Transducer);
+        assert!(bought(&job));
+        job.choices.control = Some(Control::OnOff);
+        assert!(!bought(&job));
+    }
+
+    #[test]
     fn without_figures_there_are_no_parts() {
-        assert_eq!(parts(&evaluate(&Job::default())), []);
+        assert_eq!(parts(&Job::default(), &evaluate(&Job::default())), []);
     }
 }

@@ -5,6 +5,7 @@
 //! inside, as in any job file. In a QR code, which packs digits closer than letters, `1d.` and the same bytes as digits.
 
 use super::digits;
+use super::sum::sum;
 use crate::job::Job;
 use crate::job::wire::{self, WireError};
 use base64::Engine as _;
@@ -73,7 +74,7 @@ pub fn write(job: &Job) -> String {
 fn sealed(packed: Vec<u8>) -> Vec<u8> {
     let count = u32::try_from(packed.len()).unwrap_or(u32::MAX);
     let mut bytes = count.to_be_bytes().to_vec();
-    bytes.extend(crc32fast::hash(&packed).to_be_bytes());
+    bytes.extend(sum(&packed).to_be_bytes());
     bytes.extend(packed);
     bytes
 }
@@ -96,10 +97,10 @@ pub fn read(letters: &str) -> Result<Job, LinkError> {
     let packed = bytes_of(letters)?;
     let Some((head, packed)) = packed.split_at_checked(2 * WORD) else { return Err(LinkError::Cut) };
     let number = |bytes: &[u8]| bytes.iter().fold(0_u32, |sum, byte| sum << 8 | u32::from(*byte));
-    let (count, sum) = head.split_at(WORD);
+    let (count, told) = head.split_at(WORD);
     match u32::try_from(packed.len()) {
         Ok(length) if length < number(count) => return Err(LinkError::Cut),
-        Ok(length) if length == number(count) && crc32fast::hash(packed) == number(sum) => {}
+        Ok(length) if length == number(count) && sum(packed) == number(told) => {}
         _ => return Err(LinkError::Altered),
     }
     let bytes = decompress_to_vec_with_limit(packed, MOST_BYTES).map_err(|error| match error.status {

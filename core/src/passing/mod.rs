@@ -4,7 +4,9 @@ mod code;
 mod digits;
 mod link;
 mod series;
+mod sum;
 
 pub use code::{Code, code};
 pub use link::{LinkError, MOST_LETTERS, as_digits, read, write};
-pub use series::{Part, SeriesError, join, part, split, sum};
+pub use series::{Part, SeriesError, join, part, split};
+pub use sum::sum;

@@ -2,6 +2,7 @@
 //!
 //! A part is `1.SUM.PLACE.OF.LETTERS`: the sum tells the parts of one job from those of another, the place counts from 1.
 
+use super::sum::sum;
 use core::fmt;
 
 /// The version of the form that this build writes.
@@ -47,7 +48,7 @@ pub fn split(letters: &str, most: usize) -> Option<Vec<Part>> {
     }
     // Parts of one length: none is a short rest.
     let each = all.len().div_ceil(of.max(1)).max(1);
-    let sum = sum(letters);
+    let sum = sum(letters.as_bytes());
     let chunks = all.chunks(each).zip(1..);
     let part = |(chunk, place): (&[char], usize)| Part { sum, place, of, letters: chunk.iter().collect() };
     Some(chunks.map(part).collect())
@@ -83,15 +84,8 @@ pub fn join(parts: &[Part]) -> Result<String, SeriesError> {
         return Err(SeriesError::Missing(missing));
     }
     let whole: String = (1..=of).filter_map(at).map(|part| part.letters.as_str()).collect();
-    let same = parts.iter().all(|part| (part.sum, part.of) == (sum(&whole), of));
+    let same = parts.iter().all(|part| (part.sum, part.of) == (sum(whole.as_bytes()), of));
     if same { Ok(whole) } else { Err(SeriesError::Altered) }
-}
-
-/// CRC-32 of the letters: what was altered has another, always where it lies within four letters, else but for one chance
-/// in four thousand million.
-#[must_use]
-pub fn sum(letters: &str) -> u32 {
-    crc32fast::hash(letters.as_bytes())
 }
 
 #[cfg(test)]

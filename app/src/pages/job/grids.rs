@@ -145,7 +145,8 @@ pub fn costs(answer: &Evaluation) -> Option<Grid> {
     Some(grid)
 }
 
-fn cost_decimals(here: &Here) -> usize {
+/// Decimals with which the costs of both ways and their parts add up.
+pub fn cost_decimals(here: &Here) -> usize {
     let sums =
         Way::ALL.map(|way| here.way(way).map_or(0, |lead| money_alike(lead.installed, lead.outfit.cost.total())));
     let difference = match here.ways {

@@ -217,7 +217,7 @@ fn write(sheet: &Sheet) -> Value {
 
 /// The sum over an entry without it: members are written in one order, so that it is the same again.
 fn sum_of(body: &Value) -> u32 {
-    sum(&body.to_string())
+    sum(body.to_string().as_bytes())
 }
 
 /// Reads what [`write`] wrote. A draft of a field that is not known is left out: it never was a figure.

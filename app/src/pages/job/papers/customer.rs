@@ -1,12 +1,15 @@
 //! The customer's page: one sheet that says what is proposed, what it saves and what that rests on.
 
 use super::frame::{Foot, Seller};
-use crate::locale::{depth, entry, flow, lead_size, mass, money_alike, money_shown, pressure, words};
+use crate::locale::{depth, entry, flow, lead_size, mass, money_shown, pressure, words};
+use crate::pages::job::findings::Findings;
+use crate::pages::job::grids::cost_decimals;
 use crate::pages::job::headline::{headline, phases};
 use crate::pages::job::{Desk, outlook};
 use crate::parts::table::{Cell, Grid, Table};
 use leptos::prelude::*;
 use wellwright_core::evaluate::{Basis, Evaluation};
+use wellwright_core::finding::Severity;
 use wellwright_core::job::{Field, Job, Way};
 use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{UnitSystem, psi};
@@ -61,6 +64,8 @@ pub fn Customer(desk: Desk) -> impl IntoView {
         </header>
         <dl class="sum">{sum}</dl>
         <p class="paper-answer">{why}</p>
+        // What stops a job is told to who pays for it, too.
+        <Findings open=open least=Severity::Stop />
         <crate::pages::job::Picture desk=desk paper=PICTURE />
         <Table title=words.tables.costs grid=ways />
         <div class="two one-sheet">
@@ -116,12 +121,7 @@ fn sure(answer: &Evaluation) -> String {
 fn ways(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
     let here = answer.here.as_ref()?;
     let (papers, tables) = (&words().papers, &words().tables);
-    let decimals = Way::ALL
-        .iter()
-        .filter_map(|way| here.way(*way))
-        .map(|lead| money_alike(lead.installed, lead.outfit.cost.total()))
-        .max()
-        .unwrap_or_default();
+    let decimals = cost_decimals(here);
     let row = |way: Way| {
         let name = Cell::words((words().answer.way_short)(way));
         let none = || Cell::words("–");

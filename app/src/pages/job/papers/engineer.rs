@@ -1,8 +1,8 @@
 //! The engineer's pages: every figure with where it comes from, every table, every working, every source.
 
 use super::frame::Foot;
-use super::lists;
 use crate::locale::{depth, source_text, words};
+use crate::pages::job::findings::Findings;
 use crate::pages::job::{Desk, grids, ways};
 use crate::parts::caution::CautionBoxes;
 use crate::parts::head_bar::{HeadBar, head_parts};
@@ -40,7 +40,6 @@ pub fn Engineer(desk: Desk) -> impl IntoView {
         })
     };
     let steps = of(|answer, system| grids::steps(answer, system, Basis::Installed));
-    let found = move || open.answer.with(|answer| lists::found(answer, system.get()));
     let workings = Memo::new(move |_| open.answer.with(|answer| all(answer, system.get())));
     let sheet = move |working: Working| {
         let title = (words.working.title)(working.topic);
@@ -52,7 +51,7 @@ pub fn Engineer(desk: Desk) -> impl IntoView {
             <div><p class="note">{papers.engineer}</p><h3 class="chapter">{name}</h3><p class="paper-answer">{said}</p></div>
         </header>
         <crate::pages::job::Picture desk=desk paper=(690.0, 420.0) />
-        <ul class="found">{move || found().into_iter().map(|text| view! { <li>{text}</li> }).collect_view()}</ul>
+        <Findings open=open />
         <Table title=tables.figures hint=Signal::stored(papers.figures_hint.to_owned()) grid=figures />
         <HeadBar parts=parts />
         <Table title=words.flow.water_and_pump grid=of(grids::flow) />

@@ -51,7 +51,11 @@ pub fn Files(desk: Desk) -> impl IntoView {
         );
     };
     let parts = move |_| {
-        table(papers.parts, open.answer.with_untracked(|answer| lists::shopping(answer, open.system.get_untracked())));
+        let system = open.system.get_untracked();
+        let grid = open
+            .sheet
+            .with_untracked(|sheet| open.answer.with_untracked(|answer| lists::shopping(&sheet.job, answer, system)));
+        table(papers.parts, grid);
     };
     let tables = move |_| keep(papers.tables, "csv", "text/csv", table_text(&every(desk)));
     let drawing = move || document().query_selector(PICTURE).ok().flatten().and_then(|plate| pictures::drawing(&plate));
@@ -106,7 +110,7 @@ fn every(desk: Desk) -> Vec<(&'static str, Grid)> {
                     (tables.steps, grids::steps(answer, system, desk.basis.get_untracked())),
                     (words.startup.settings, lists::settings(&sheet.job, answer, system)),
                     (words.papers.wiring, lists::wiring(answer, system)),
-                    (words.papers.parts, lists::shopping(answer, system)),
+                    (words.papers.parts, lists::shopping(&sheet.job, answer, system)),
                 ];
                 all.into_iter().filter_map(|(title, grid)| Some((title, grid?))).collect()
             })

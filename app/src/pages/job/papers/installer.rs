@@ -3,6 +3,7 @@
 use super::frame::Foot;
 use super::{Readings, lists};
 use crate::locale::words;
+use crate::pages::job::findings::Findings;
 use crate::pages::job::startup::when;
 use crate::pages::job::{Desk, grids};
 use crate::parts::caution::CautionBoxes;
@@ -25,8 +26,9 @@ pub fn Installer(desk: Desk) -> impl IntoView {
     });
     let plate = Memo::new(move |_| open.answer.with(|answer| grids::plate(answer, system.get())));
     let wiring = Memo::new(move |_| open.answer.with(|answer| lists::wiring(answer, system.get())));
-    let parts = Memo::new(move |_| open.answer.with(|answer| lists::shopping(answer, system.get())));
-    let found = move || open.answer.with(|answer| lists::found(answer, system.get()));
+    let parts = Memo::new(move |_| {
+        open.sheet.with(|sheet| open.answer.with(|answer| lists::shopping(&sheet.job, answer, system.get())))
+    });
     let steps = Memo::new(move |_| open.sheet.with(|sheet| open.answer.with(|answer| checks(&sheet.job, answer))));
     let step = move |check: Check| {
         let at =
@@ -47,7 +49,7 @@ pub fn Installer(desk: Desk) -> impl IntoView {
     view! {
         <header class="paper-head"><div><p class="note">{papers.installer}</p><h3 class="chapter">{name}</h3></div></header>
         <CautionBoxes cautions=words.cautions.startup.to_vec() />
-        <ul class="found">{move || found().into_iter().map(|text| view! { <li>{text}</li> }).collect_view()}</ul>
+        <Findings open=open />
         <Table title=words.startup.settings hint=Signal::stored(words.startup.settings_hint.to_owned()) grid=settings />
         <Table title=words.tables.plate hint=Signal::stored(words.tables.plate_hint.to_owned()) grid=plate />
         <Table title=papers.wiring hint=Signal::stored(papers.wiring_hint.to_owned()) grid=wiring />

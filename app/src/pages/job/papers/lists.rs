@@ -1,6 +1,6 @@
 //! Lists of the installer's pages: settings, wiring, parts. Pure, from the job and its evaluation.
 
-use crate::locale::{self, device, entry, finding_text, lead_size, line_volts, percent, result, series_name, words};
+use crate::locale::{self, device, lead_size, line_volts, order, percent, result, series_name, words};
 use crate::pages::job::headline::phases;
 use crate::pages::job::startup::settings::lines;
 use crate::pages::job::ways;
@@ -60,11 +60,11 @@ pub fn wiring(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
 }
 
 /// What is bought and brought along.
-pub fn shopping(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
+pub fn shopping(job: &Job, answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
     let papers = &words().papers;
     let row = |line: PartLine| {
         let from = if line.assumed { words().fields.assumed } else { "" };
-        let length = line.length.map_or_else(|| Cell::words("–"), |length| Cell::Figure(in_whole(length, system)));
+        let length = line.length.map_or_else(|| Cell::words("–"), |length| Cell::Figure(order(length, system)));
         vec![
             Cell::words(part_name(line.name)),
             Cell::words(size(line.size, answer, line.name, system)),
@@ -73,17 +73,11 @@ pub fn shopping(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
             Cell::words(from),
         ]
     };
-    let rows: Vec<_> = parts(answer).into_iter().map(row).collect();
+    let rows: Vec<_> = parts(job, answer).into_iter().map(row).collect();
     (!rows.is_empty()).then(|| Grid {
         columns: vec![papers.part, words().tables.size, papers.count, papers.length_each, words().tables.origin],
         rows,
     })
-}
-
-/// A length in whole feet or meters, never less than it is: an order.
-fn in_whole(length: Entry, system: UnitSystem) -> locale::Shown {
-    let shown = length.shown_in(system);
-    entry(Entry::new((shown.value - 1e-9).ceil(), shown.unit), system)
 }
 
 fn part_name(name: PartName) -> &'static str {
@@ -136,11 +130,6 @@ pub fn readings(job: &Job, answer: &Evaluation, system: UnitSystem, blank: bool)
         .then(|| Grid { columns: vec![papers.reading, papers.expected, papers.measured, papers.remark], rows })
 }
 
-/// What is unwise or unsafe, gravest first.
-pub fn found(answer: &Evaluation, system: UnitSystem) -> Vec<String> {
-    answer.findings.iter().map(|finding| finding_text(finding, system)).collect()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -151,7 +140,7 @@ mod tests {
     fn every_part_of_every_demo_job_has_a_name_and_no_figure_without_a_unit() {
         for job in demo_jobs() {
             let answer = evaluate(&job);
-            let grid = shopping(&answer, UnitSystem::Us).unwrap();
+            let grid = shopping(&job, &answer, UnitSystem::Us).unwrap();
             for row in &grid.rows {
                 let [name, size, count, ..] = row.as_slice() else { panic!("{row:?}") };
                 assert!(!name.text().is_empty() && !count.text().is_empty(), "{row:?}");
@@ -159,12 +148,5 @@ mod tests {
                 assert!(!bare || size.text().contains("AWG"), "{row:?}");
             }
         }
-    }
-
-    #[test]
-    fn an_order_is_never_short() {
-        let text = |feet| in_whole(Entry::new(feet, wellwright_core::quantity::Unit::Foot), UnitSystem::Us).text();
-        assert_eq!(text(659.2), "660\u{a0}ft");
-        assert_eq!(text(660.0), "660\u{a0}ft");
     }
 }
