@@ -15,7 +15,7 @@ use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{UnitSystem, psi};
 
 /// Size of the picture on this paper, in pixels of the page: the whole must fit on one.
-const PICTURE: (f64, f64) = (690.0, 306.0);
+const PICTURE: (f64, f64) = (690.0, 336.0);
 
 /// Figures that the customer knows, or that move the answer most.
 const TOLD: [Field; 10] = [
