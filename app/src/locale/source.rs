@@ -62,6 +62,8 @@ fn standard(key: &str) -> String {
     let body = parts.next().unwrap_or_default().to_uppercase();
     let rest: Vec<&str> = parts.collect();
     match (body.as_str(), rest.as_slice()) {
+        // A technical specification, which its key does not say.
+        ("IEC", ["60034", "25"]) => "IEC TS 60034-25".to_owned(),
         ("ASTM" | "ASME", [number]) => format!("{body} {}", number.to_uppercase()),
         (_, rest) => format!("{body} {}", rest.join("-")),
     }

@@ -199,7 +199,8 @@ pub enum Limit {
     GeneralPurpose,
     /// An inverter-duty motor of this rated voltage: 3.1 times that, 0.1 µs of rise.
     InverterDuty(ElectricPotential),
-    /// As the nameplate or the maker says, or a curve of another standard at the pulse's rise.
+    /// As the nameplate or the maker says, or the curve of [iec-60034-25] at the pulse's rise: no figure of that curve is
+    /// held here.
     Typed(ElectricPotential),
 }
 
