@@ -4,6 +4,8 @@
 # What cargo installs goes to a cache folder of the user's, named by version.
 
 trunk_version=0.21.14
+geckodriver_version=0.37.1
+deny_version=0.20.2
 tools=${WELLWRIGHT_TOOLS:-${XDG_CACHE_HOME:-$HOME/.cache}/wellwright}
 
 say() { printf '==> %s\n' "$*"; }
@@ -118,6 +120,32 @@ need_chromium() {
   export CHROMIUM
 }
 
+# Sets ENGINES to the browsers of other engines that the tests can drive here, FIREFOX, GECKODRIVER and WEBKIT to their
+# programs. With apt both are installed; elsewhere those that are there are taken, and what is missing is said.
+need_engines() {
+  local name
+  ENGINES=
+  if has_apt; then
+    has firefox-esr || has firefox || apt_install "Firefox" "about 20 seconds" firefox-esr
+    has WebKitWebDriver && has xvfb-run || apt_install "WebKitGTK and a screen for it" "about 20 seconds" webkit2gtk-driver xvfb xauth
+  fi
+  for name in firefox-esr firefox "/Applications/Firefox.app/Contents/MacOS/firefox"; do
+    if has "$name"; then
+      FIREFOX=$(command -v "$name")
+      need_cargo_tool geckodriver geckodriver "$geckodriver_version" "about 2 minutes on two cores" --locked
+      GECKODRIVER=$(command -v geckodriver)
+      ENGINES=firefox
+      break
+    fi
+  done
+  WEBKIT=$(find /usr/lib /usr/libexec -path '*webkit2gtk-4*' -name MiniBrowser -type f 2>/dev/null | sort | tail -n 1)
+  if [ -n "$WEBKIT" ] && has WebKitWebDriver && has xvfb-run; then ENGINES="$ENGINES webkit"; fi
+  for name in firefox webkit; do
+    case $ENGINES in *$name*) ;; *) say "There is no $name here that tests can drive: its journeys are left out" ;; esac
+  done
+  export ENGINES FIREFOX GECKODRIVER WEBKIT
+}
+
 # The version that Cargo.lock holds of a crate.
 locked_version() {
   awk -v name="name = \"$1\"" '$0 == name { getline; gsub(/version = |"/, ""); print; exit }' Cargo.lock
@@ -127,11 +155,12 @@ locked_version() {
 need_cargo_tool() {
   local command=$1 crate=$2 version=$3 time=$4 home=$tools/$2-$3
   shift 4
-  [ "$("$command" --version 2>/dev/null | cut -d ' ' -f 2)" != "$version" ] || return 0
+  [ "$("$command" --version 2>/dev/null | head -n 1 | cut -d ' ' -f 2)" != "$version" ] || return 0
   if [ ! -d "$home" ]; then
     say "Installing $crate $version ($time, once)"
-    # The final name comes last: an interrupted install goes on where it stopped.
-    CARGO_TARGET_DIR=$home.part/target cargo install --quiet "$@" --version "$version" --root "$home.part" "$crate" ||
+    # Built fast, since it runs for seconds. The final name comes last: an interrupted install goes on where it stopped.
+    CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 \
+      CARGO_PROFILE_RELEASE_DEBUG=false CARGO_TARGET_DIR=$home.part/target cargo install --quiet "$@" --version "$version" --root "$home.part" "$crate" ||
       fail "cargo could not install $crate $version."
     rm -rf "$home.part/target"
     mv "$home.part" "$home"
@@ -141,7 +170,7 @@ need_cargo_tool() {
 
 # Trunk takes wasm-bindgen and wasm-opt from PATH when their versions fit.
 need_trunk() {
-  need_cargo_tool trunk trunk "$trunk_version" "6 to 12 minutes on two cores" --locked
-  need_cargo_tool wasm-bindgen wasm-bindgen-cli "$(locked_version wasm-bindgen)" "2 to 4 minutes on two cores"
+  need_cargo_tool trunk trunk "$trunk_version" "4 to 6 minutes on two cores" --locked
+  need_cargo_tool wasm-bindgen wasm-bindgen-cli "$(locked_version wasm-bindgen)" "2 minutes on two cores"
   PATH=$PWD/app/node_modules/binaryen/bin:$PATH
 }

@@ -1,12 +1,10 @@
 // Without a network: one visit is enough, a newer build is taken when the user agrees, never half of one.
 import assert from 'node:assert/strict';
-import { cpSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { address, listen } from '../../app/build/server.mjs';
 import { startChromium } from './support/chromium.mjs';
-import { dist } from './support/site.mjs';
+import { host } from './support/host.mjs';
 import { watch } from './support/watch.mjs';
 import { Wellwright } from './support/wellwright.mjs';
 
@@ -16,43 +14,6 @@ before(async () => {
   browser = await startChromium();
 });
 after(() => browser?.close());
-
-/** A copy of the build on a host of its own, in a folder of that host, that can be changed and cut off. */
-async function host(t, folder = '') {
-  const root = mkdtempSync(join(tmpdir(), 'wellwright-'));
-  const site = join(root, folder);
-  cpSync(dist, site, { recursive: true });
-  let server = await listen(root, 0);
-  const url = address(server) + folder;
-  const stop = () =>
-    new Promise((resolve) => {
-      server.close(resolve);
-      server.closeAllConnections();
-    });
-  t.after(async () => {
-    await stop();
-    rmSync(root, { recursive: true });
-  });
-  return {
-    site,
-    url,
-    stop,
-    async start() {
-      server = await listen(root, Number(new URL(url).port));
-    },
-    /** Puts another build in place of the one that is there: its style sheet has one comment more, and another name. */
-    deploy(mark) {
-      const old = readdirSync(site).find((name) => /^style-.*\.css$/.test(name));
-      const style = `style-${mark}.css`;
-      writeFileSync(join(site, style), `${readFileSync(join(site, old), 'utf8')}/* ${mark} */`);
-      rmSync(join(site, old));
-      for (const name of ['index.html', 'worker.js']) {
-        const text = readFileSync(join(site, name), 'utf8').replaceAll(old, style);
-        writeFileSync(join(site, name), text.replace(/const build = '\w+'/, `const build = '${mark}'`));
-      }
-    },
-  };
-}
 
 async function visit(t, { url }, options) {
   const context = await browser.newContext({ locale: 'en-US', ...options });

@@ -54,7 +54,7 @@ pub fn load() -> (Shelf, Saved) {
     if !there() {
         return (demo_shelf(), Saved::Nowhere);
     }
-    let order: Option<Vec<String>> = LocalStorage::get(ORDER).ok();
+    let order = order();
     let mut shelf = Shelf::default();
     for found in entries::all() {
         match found {
@@ -65,15 +65,20 @@ pub fn load() -> (Shelf, Saved) {
     if order.is_none() && shelf.jobs.is_empty() && shelf.set_aside.is_empty() {
         return first_visit();
     }
-    let order = order.unwrap_or_default();
-    let place = |id: &String| order.iter().position(|other| other == id).unwrap_or(usize::MAX);
-    shelf.jobs.sort_by(|a, b| place(&a.id).cmp(&place(&b.id)).then_with(|| a.id.cmp(&b.id)));
+    shelf.put_in_order(&order.unwrap_or_default());
     (shelf, entries::room())
 }
 
+/// The order of the list as it is kept.
+#[must_use]
+pub fn order() -> Option<Vec<String>> {
+    if there() { LocalStorage::get(ORDER).ok() } else { None }
+}
+
+/// The same ids on every device: two tabs that open at once for the first time write the same entries.
 fn demo_shelf() -> Shelf {
-    let jobs = demo_jobs().into_iter().map(|job| Kept { id: new_id(), sheet: Sheet::of(job) }).collect();
-    Shelf { jobs, set_aside: Vec::new() }
+    let kept = |(place, job)| Kept { id: format!("demo-{place}"), sheet: Sheet::of(job) };
+    Shelf { jobs: demo_jobs().into_iter().enumerate().map(kept).collect(), set_aside: Vec::new() }
 }
 
 fn first_visit() -> (Shelf, Saved) {

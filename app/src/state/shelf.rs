@@ -55,6 +55,12 @@ impl Shelf {
         Some((place, self.jobs.remove(place)))
     }
 
+    /// Puts the jobs in an order; those that it does not name go to the end.
+    pub fn put_in_order(&mut self, order: &[String]) {
+        let place = |id: &String| order.iter().position(|other| other == id).unwrap_or(usize::MAX);
+        self.jobs.sort_by(|a, b| place(&a.id).cmp(&place(&b.id)).then_with(|| a.id.cmp(&b.id)));
+    }
+
     /// Ids in the order of the list.
     #[must_use]
     pub fn ids(&self) -> Vec<String> {

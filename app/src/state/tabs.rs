@@ -8,7 +8,14 @@ use leptos::prelude::*;
 impl App {
     /// Keeps the jobs as other tabs leave them, as long as the page stands.
     pub fn follow_tabs(self) {
-        storage::follow_jobs(move |id| self.take_over(id));
+        storage::follow_jobs(move |id| self.take_over(id), move || self.take_order());
+    }
+
+    /// The list stands as another tab put it.
+    fn take_order(self) {
+        if let Some(order) = storage::order() {
+            self.shelf.update(|shelf| shelf.put_in_order(&order));
+        }
     }
 
     /// Takes over what another tab did under an id.

@@ -4,9 +4,13 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 /** Letters that are drawn as one, as “ff”, are two again. */
 const plain = (items) => items.map((item) => item.str).join(' ').normalize('NFKC').replaceAll(/\s+/g, ' ');
 
-/** Prints the page as its style sheets ask, and reads it: the size of its pages in points, and their texts. */
+/** Prints the page as its style sheets ask, and reads it. */
 export async function printed(page) {
-  const bytes = await page.pdf({ preferCSSPageSize: true, printBackground: false });
+  return readPdf(await page.pdf({ preferCSSPageSize: true, printBackground: false }));
+}
+
+/** The size of the pages in points, and their texts. */
+export async function readPdf(bytes) {
   const document = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
   const pages = [];
   for (let number = 1; number <= document.numPages; number += 1) {

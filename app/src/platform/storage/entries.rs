@@ -5,7 +5,7 @@
 //! unseen: before it writes, a tab looks whether the entry is still the one that it knows.
 
 use super::place::{Browser, Place};
-use super::{Saved, there};
+use super::{ORDER, Saved, there};
 use crate::state::{Kept, SetAside, Sheet};
 use leptos::ev;
 use leptos::prelude::{on_cleanup, window_event_listener, window_event_listener_untyped};
@@ -103,10 +103,11 @@ pub fn before(id: &str) -> Option<Sheet> {
 }
 
 /// Calls back with the id of each entry that another tab changed, as long as what calls this stands: when the browser
-/// tells, and when the page is looked at again.
-pub fn follow_jobs(changed: impl Fn(&str) + Clone + 'static) {
+/// tells, and when the page is looked at again. The other call is for a list that was put in another order.
+pub fn follow_jobs(changed: impl Fn(&str) + Clone + 'static, ordered: impl Fn() + 'static) {
     let told = changed.clone();
     let handle = window_event_listener(ev::storage, move |event| match event.key() {
+        Some(key) if key == ORDER => ordered(),
         Some(key) => {
             if let Some(id) = key.strip_prefix(JOB) {
                 told(id);
@@ -246,6 +247,7 @@ mod tests {
     use super::*;
     use wellwright_core::job::Job;
     use wellwright_core::numeric::pcg::Pcg32;
+    use wellwright_core::quantity::{Entry, Unit};
 
     fn kept(name: &str) -> Kept {
         Kept { id: "1".to_owned(), sheet: Sheet::of(Job::named(name)) }
@@ -267,6 +269,21 @@ mod tests {
             let again = read(&write(&sheet).to_string()).unwrap_or_default();
             assert_eq!(again.drafts, sheet.drafts);
             assert!(again.job.get(Field::Ambient).is_some_and(|entry| entry.value.is_nan()));
+        }
+    }
+
+    /// What builds before this one wrote stays readable: a sample of each form that an entry ever had.
+    #[test]
+    fn entries_of_older_builds_are_read() {
+        let samples = [
+            (include_str!("samples/without_sum.json"), "Brindle Wash, lot 7", Field::Ambient, "warm"),
+            (include_str!("samples/with_sum.json"), "Brindle Wash 7", Field::Drawdown, "forty"),
+        ];
+        for (sample, name, field, draft) in samples {
+            let sheet = read(sample).unwrap();
+            assert_eq!(sheet.job.name, name);
+            assert_eq!(sheet.job.get(Field::PumpSetting), Some(Entry::new(620.0, Unit::Foot)), "{name}");
+            assert_eq!(sheet.drafts, BTreeMap::from([(field, draft.to_owned())]), "{name}");
         }
     }
 

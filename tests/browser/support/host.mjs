@@ -1,0 +1,43 @@
+// A copy of the build on a host of its own, that can be changed and cut off.
+import { cpSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { address, listen } from '../../../app/build/server.mjs';
+import { dist } from './site.mjs';
+
+/** Serves the copy in a folder of the host until the test `t` ends. */
+export async function host(t, folder = '') {
+  const root = mkdtempSync(join(tmpdir(), 'wellwright-'));
+  const site = join(root, folder);
+  cpSync(dist, site, { recursive: true });
+  let server = await listen(root, 0);
+  const url = address(server) + folder;
+  const stop = () =>
+    new Promise((resolve) => {
+      server.close(resolve);
+      server.closeAllConnections();
+    });
+  t.after(async () => {
+    await stop();
+    rmSync(root, { recursive: true });
+  });
+  return {
+    site,
+    url,
+    stop,
+    async start() {
+      server = await listen(root, Number(new URL(url).port));
+    },
+    /** Puts another build in place of the one that is there: its style sheet has one comment more, and another name. */
+    deploy(mark) {
+      const old = readdirSync(site).find((name) => /^style-.*\.css$/.test(name));
+      const style = `style-${mark}.css`;
+      writeFileSync(join(site, style), `${readFileSync(join(site, old), 'utf8')}/* ${mark} */`);
+      rmSync(join(site, old));
+      for (const name of ['index.html', 'worker.js']) {
+        const text = readFileSync(join(site, name), 'utf8').replaceAll(old, style);
+        writeFileSync(join(site, name), text.replace(/const build = '\w+'/, `const build = '${mark}'`));
+      }
+    },
+  };
+}
