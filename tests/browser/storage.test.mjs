@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { test } from 'node:test';
 import { useSite } from './support/fixture.mjs';
+import { fillUp } from './support/full.mjs';
 import { Wellwright } from './support/wellwright.mjs';
 
 const { open, url } = useSite();
@@ -24,24 +25,82 @@ async function another(context) {
   return { page, app };
 }
 
-test('what one tab changes appears in the other, round after round, and nothing is lost', async (t) => {
+/** Runs on the page: adds one to a field whenever the other tab has; the parity tells whose turn it is. */
+const takeTurns = ([id, mine, last]) =>
+  new Promise((resolve) => {
+    const input = document.getElementById(id);
+    // Timers of a tab out of sight are slowed down, messages are not.
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      const value = Number(input.value.replaceAll(',', ''));
+      if (value >= last) return resolve(value);
+      if (value % 2 === mine) {
+        input.value = String(value + 1);
+        input.dispatchEvent(new Event('input', { bubbles: true }));
+      }
+      return port2.postMessage(0);
+    };
+    port2.postMessage(0);
+  });
+
+test('what one tab changes appears in the other, a thousand rounds, and nothing is lost', async (t) => {
   const { context, app: one } = await start(t);
   const { app: other } = await another(context);
   for (const app of [one, other]) await app.openJob(demo);
-  for (let round = 0; round < 50; round += 1) {
-    const [writes, reads] = round % 2 === 0 ? [one, other] : [other, one];
-    await writes.field('Pump setting').fill(String(600 + round));
-    await reads.page.waitForFunction((value) => document.getElementById('site.pump_setting').value === value, String(600 + round));
-  }
+  const ends = await Promise.all([one, other].map((app, mine) => app.page.evaluate(takeTurns, ['site.pump_setting', mine, 1620])));
+  assert.deepEqual(ends, [1620, 1620]);
   // Another figure in each: both stand at the end.
   await one.field('Static level').fill('431');
   await other.page.waitForFunction(() => document.getElementById('site.static_level').value === '431');
   await other.field('Drawdown').fill('43');
-  await one.page.waitForFunction(() => document.getElementById('well.drawdown')?.value === '43' || document.getElementById('site.drawdown')?.value === '43');
+  await one.page.waitForFunction(() => document.getElementById('site.drawdown').value === '43');
   const jobs = (await one.kept()).map(([, text]) => JSON.parse(text).job);
   assert.equal(jobs.length, 3, 'no copy was needed');
   const { site } = jobs.find((job) => job.name === demo);
-  assert.deepEqual([site.pump_setting.value, site.static_level.value, site.drawdown.value], [649, 431, 43]);
+  assert.deepEqual([site.pump_setting.value, site.static_level.value, site.drawdown.value], [1620, 431, 43]);
+});
+
+test('two tabs that open at once for the first time keep each demo job once', async (t) => {
+  const { context } = await start(t);
+  const site = url();
+  await (await context.pages())[0].evaluate(() => localStorage.clear());
+  const tabs = await Promise.all([context.newPage(), context.newPage(), context.newPage()]);
+  await Promise.all(tabs.map((tab) => tab.goto(site)));
+  for (const tab of tabs) {
+    await tab.reload();
+    const app = new Wellwright(tab);
+    await app.job(demo).waitFor();
+    assert.equal(await app.jobs.count(), 3);
+  }
+});
+
+test('the list stands in one order in all tabs', async (t) => {
+  const { context, app: one } = await start(t);
+  const { app: other } = await another(context);
+  const names = async (app) => (await app.jobs.allInnerTexts()).map(Wellwright.plain);
+  await one.more('Low Saddle', 'Delete');
+  await other.job('Low Saddle').waitFor({ state: 'detached' });
+  await one.messages.getByRole('button', { name: 'Undo' }).click();
+  await other.job('Low Saddle').waitFor();
+  await other.page.waitForFunction(() => [...document.querySelectorAll('main h2 a')][1]?.innerText.trim() === 'Low Saddle');
+  assert.deepEqual(await names(other), await names(one));
+});
+
+test('storage that is full to the last letter is told, and nothing kept is torn', async (t) => {
+  const { page, app } = await start(t);
+  await app.openJob(demo);
+  const before = await app.kept();
+  await page.evaluate(fillUp);
+  await app.field('Pump setting').fill('641.25');
+  await app.alerts.filter({ hasText: 'Not saved' }).waitFor();
+  assert.match(await app.savingTitle(), /at 641 ft$/);
+  assert.deepEqual(await app.kept(), before);
+  await page.evaluate(() => {
+    for (const key of Object.keys(localStorage)) if (key.startsWith('filler.')) localStorage.removeItem(key);
+  });
+  await app.field('Pump setting').fill('642');
+  await app.alerts.filter({ hasText: 'Not saved' }).waitFor({ state: 'detached' });
+  assert.ok((await app.kept()).some(([, text]) => text.includes('"value":642')));
 });
 
 test('a job that another tab adds or deletes comes and goes', async (t) => {
@@ -140,35 +199,60 @@ test('after a failure of the program the jobs are saved as one file, and the pag
   problems.splice(0);
 });
 
-test('a tab that is killed while it saves leaves every job whole', async (t) => {
+/** Runs on the page: keys as fast as they go. */
+const typeOn = () => {
+  const input = document.getElementById('site.pump_setting');
+  let value = 600;
+  const type = () => {
+    input.value = String((value += 1));
+    input.dispatchEvent(new Event('input', { bubbles: true }));
+    setTimeout(type);
+  };
+  type();
+};
+
+function assertWhole(kept, round) {
+  assert.equal(kept.length, 3, `round ${round}`);
+  for (const [, text] of kept) assert.ok(JSON.parse(text).sum >= 0, `round ${round}`);
+}
+
+test('tabs that are killed while they save leave every job whole', async (t) => {
   const { context, app } = await start(t);
   const id = await app.idOf(demo);
-  const rounds = Number(process.env.KILLS ?? 30);
-  for (let round = 0; round < rounds; round += 1) {
+  for (let round = 0; round < 20; round += 1) {
     const tab = await context.newPage();
     await tab.goto(`${url()}#/job/${id}/water`);
-    const field = tab.getByRole('textbox', { name: 'Pump setting' });
-    await field.waitFor();
-    await field.focus();
-    // Keys as fast as they go, and the tab is gone amid them.
-    const typing = tab.evaluate(() => {
-      const input = document.getElementById('site.pump_setting');
-      let value = 600;
-      const type = () => {
-        input.value = String((value += 1));
-        input.dispatchEvent(new Event('input', { bubbles: true }));
-        setTimeout(type);
-      };
-      type();
-    });
-    await typing;
+    await tab.getByRole('textbox', { name: 'Pump setting' }).focus();
+    await tab.evaluate(typeOn);
     await new Promise((resolve) => setTimeout(resolve, 5 + (round % 10) * 7));
     await tab.close({ runBeforeUnload: false });
-    const kept = await app.kept();
-    assert.equal(kept.length, 3, `round ${round}`);
-    for (const [, text] of kept) assert.ok(JSON.parse(text).sum >= 0, `round ${round}`);
+    assertWhole(await app.kept(), round);
   }
   await app.page.reload();
+  await app.job(demo).waitFor();
+  assert.equal(await app.alerts.count(), 0);
+});
+
+test('nine times twenty frames that are gone amid their keys leave every job whole', async (t) => {
+  const { context, page, app } = await start(t);
+  const address = `${url()}#/job/${await app.idOf(demo)}/water`;
+  // A document of the same host without the page's own policy, which lets no frame in.
+  const host = await context.newPage();
+  await host.goto(`${url()}manifest.webmanifest`);
+  for (let round = 0; round < 20; round += 1) {
+    await host.evaluate((src) => {
+      for (let count = 0; count < 9; count += 1) document.body.append(Object.assign(document.createElement('iframe'), { src: `${src.replace('#', `?${count}#`)}` }));
+    }, address);
+    const frames = () => host.frames().slice(1);
+    await Promise.all(frames().map((frame) => frame.getByRole('textbox', { name: 'Pump setting' }).waitFor()));
+    for (let left = 9; left > 0; left -= 1) {
+      await frames()[0].evaluate(typeOn);
+      await new Promise((resolve) => setTimeout(resolve, 3 + left * 5));
+      await host.evaluate(() => document.querySelector('iframe').remove());
+      assertWhole(await app.kept(), round);
+    }
+  }
+  await page.reload();
   await app.job(demo).waitFor();
   assert.equal(await app.alerts.count(), 0);
 });
