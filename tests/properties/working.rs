@@ -1,6 +1,7 @@
 //! The working behind an answer leads to that answer: every step worked again from the numbers that it shows.
 
 mod figures;
+mod outlook;
 mod water;
 mod ways;
 

@@ -71,6 +71,8 @@ fn of_unit(unit: Unit) -> &'static str {
         Unit::DollarPerPound => "$/lb",
         Unit::DollarPerKilogram => "$/kg",
         Unit::Volt => "V",
+        Unit::VoltPerFoot => "V/ft",
+        Unit::VoltPerMeter => "V/m",
         Unit::Watt => "W",
         Unit::OhmPerKilofoot => "Ω/1000\u{a0}ft",
         Unit::OhmPerKilometer => "Ω/km",

@@ -36,7 +36,7 @@ pub(crate) use water::{LEAST_BAND, SENSOR_SHARE, counted_service_factor, largest
 pub(crate) use ways::RATED_HERTZ;
 pub use ways::*;
 use ways::{Base, one_of_each, usual_share, whole};
-pub use year::{Year, YearRow};
+pub use year::{Controlled, Year, YearRow};
 
 use crate::error::InputError;
 use crate::finding::Finding;

@@ -13,7 +13,7 @@ pub const POINTS: usize = 1000;
 pub const SEED: u64 = 1;
 
 /// What may turn out otherwise.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Uncertain {
     /// Price of the lead's metal, per pound.
     Metal,
@@ -85,6 +85,28 @@ pub(super) fn moved(answer: &Evaluation, what: Uncertain, value: f64, basis: Bas
         *slot = if one == what { value } else { figures(answer, one)?.1 };
     }
     Parts::of(answer)?.saving(&point, basis).map(Money)
+}
+
+/// One of what may turn out otherwise, alone: its figures, the saving for one more of it, and at both ends.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Ends {
+    /// Its figures.
+    pub estimate: Estimate,
+    /// More of the saving for one more of it.
+    pub slope: f64,
+    /// The saving at its lowest and at its highest.
+    pub saving: [Money; 2],
+}
+
+/// What one thing alone does to the saving on a basis; nothing where it does nothing.
+#[must_use]
+pub fn ends(answer: &Evaluation, what: Uncertain, basis: Basis) -> Option<Ends> {
+    let parts = Parts::of(answer)?;
+    let (low, expected, high) = figures(answer, what)?;
+    let slope = parts.slope(what, basis)?;
+    let at = |value| moved(answer, what, value, basis);
+    let estimate = Estimate::new(low, expected, high).ok()?;
+    (slope != 0.0).then_some(Ends { estimate, slope, saving: [at(low)?, at(high)?] })
 }
 
 /// Lowest, expected and highest.
@@ -159,6 +181,30 @@ impl Parts {
             rest: saving.net.0 - saving.cable.0 - of_supply - equipment,
             years: years(answer, low, high),
             energy_price: inputs.entered.get(Field::EnergyPrice, |price| price)?,
+        })
+    }
+
+    /// The saving for one more of what may turn out otherwise, all else as counted.
+    fn slope(&self, what: Uncertain, basis: Basis) -> Option<f64> {
+        let installed = basis != Basis::Cable;
+        let of_energy = if basis == Basis::Lifetime { self.years?.0 } else { 0.0 };
+        Some(match what {
+            Uncertain::Metal => self.cable.1 + if installed { self.supply.1 } else { 0.0 },
+            Uncertain::Equipment => {
+                if installed {
+                    self.equipment
+                } else {
+                    0.0
+                }
+            }
+            Uncertain::Hours => of_energy,
+            Uncertain::Energy => {
+                if self.energy_price > 0.0 {
+                    of_energy / self.energy_price
+                } else {
+                    0.0
+                }
+            }
         })
     }
 

@@ -36,6 +36,8 @@ pub struct LeadInService {
     pub choice: Option<Choice>,
     /// Length.
     pub length: Length,
+    /// Hours at its current that heat it as much as the loads of a year do.
+    pub hours: Option<f64>,
 }
 
 impl LeadInService {
@@ -121,6 +123,7 @@ impl Lead<'_> {
             flat,
             choice: self.choice(),
             length: self.length,
+            hours: self.hours,
         })
     }
 

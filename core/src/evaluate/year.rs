@@ -18,6 +18,15 @@ pub struct YearRow {
     pub power: PowerFlow,
 }
 
+/// A year's water under one control of the pump.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Controlled {
+    /// Where the power of each row goes.
+    pub rows: Vec<PowerFlow>,
+    /// Energy, kWh.
+    pub energy: f64,
+}
+
 /// A year of the way that the job goes by.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Year {
@@ -31,8 +40,8 @@ pub struct Year {
     pub volume: Option<Volume>,
     /// Water horsepower-hours for a kilowatt-hour, and that over the criterion of Nebraska.
     pub performance: Option<(f64, f64)>,
-    /// Energy of the same water run at the speed that it asks for, and run at full speed, kWh.
-    pub by_control: Option<[f64; 2]>,
+    /// The same water run at the speed that it asks for, and run at full speed.
+    pub by_control: Option<[Controlled; 2]>,
     /// Carbon dioxide, where its amount for a kilowatt-hour was entered.
     pub carbon: Option<Mass>,
 }
@@ -108,16 +117,17 @@ impl At<'_> {
         Some((found, rating(Energy::Electric, found).ok()?))
     }
 
-    /// Energy for the water of the duty at the speed that it asks for, and at full speed; the pump's curve tells both.
-    fn by_control(&self, job: &Job, inputs: &Inputs, water: &Water) -> Option<[f64; 2]> {
+    /// The water of the duty at the speed that it asks for, and at full speed; the pump's curve tells both.
+    fn by_control(&self, job: &Job, inputs: &Inputs, water: &Water) -> Option<[Controlled; 2]> {
         water.pump.as_ref()?.curve.as_ref()?;
         let motor = self.way.motor?.power;
-        let energy = |control| {
+        let by = |control| {
             let rows = rows(job, inputs, water, control)?.ok()?;
             let flows: Option<Vec<PowerFlow>> = shares(&rows, motor).into_iter().map(|load| self.flow(load)).collect();
-            Some(flows?.iter().map(|flow| kilowatt_hours(flow.metered, flow.hours)).sum())
+            let rows = flows?;
+            Some(Controlled { energy: rows.iter().map(|flow| kilowatt_hours(flow.metered, flow.hours)).sum(), rows })
         };
-        Some([energy(Control::ConstantPressure)?, energy(Control::OnOff)?])
+        Some([by(Control::ConstantPressure)?, by(Control::OnOff)?])
     }
 }
 

@@ -1,6 +1,7 @@
 //! What a value is.
 
 use super::conversion::Conversion;
+use crate::evaluate::range::Uncertain;
 use crate::job::{Part, Way};
 use crate::quantity::UnitSystem;
 use crate::standards::water_use::User;
@@ -444,6 +445,60 @@ pub enum Name {
     EconomicPrice,
     /// Its resistance in service, all sets together.
     EconomicResistance,
+    /// What a way costs more than the other at first.
+    MoreAtFirst(Way),
+    /// Heat of a way's lead at the current that sizes it.
+    FullLoadHeat(Way),
+    /// The saving with everything as it is counted.
+    SavingCounted,
+    /// The saving that a tenth of the points stay below.
+    SavingLow,
+    /// That half of them stay below.
+    SavingMedian,
+    /// That nine tenths stay below.
+    SavingHigh,
+    /// The saving for one more of what may turn out otherwise.
+    Slope(Uncertain),
+    /// Its figure that is counted.
+    Expected(Uncertain),
+    /// Its lowest figure.
+    Lowest(Uncertain),
+    /// Its highest figure.
+    Highest(Uncertain),
+    /// Depth where a piece of the curve begins.
+    PieceFrom,
+    /// Depth where it ends because something else changes there.
+    PieceTo,
+    /// The deepest setting that is worked out.
+    DeepestSwept,
+    /// What a year's energy of a way costs with the lead to an end of the piece.
+    YearlyCostAt(Way),
+    /// Power at the transformer in a row of the year.
+    MeteredPower,
+    /// Hours of the row.
+    RowHours,
+    /// Hours that the pump runs for it.
+    RunHours,
+    /// Hours at a lead's current that heat it as much as the loads of a year do.
+    LossHours,
+    /// Flow that is drawn in it.
+    DrawnFlow,
+    /// Power that the water takes up in it.
+    WaterPower,
+    /// Work on the water that the criterion asks for each kilowatt-hour.
+    Criterion,
+    /// Carbon dioxide of a kilowatt-hour.
+    CarbonOfEnergy,
+    /// What an overload device may be set to, over the nameplate's current.
+    OverloadShare,
+    /// Pressure at which the transducer gives 20 mA.
+    TransducerSpan,
+    /// What the motor draws at its load.
+    RunningCurrent,
+    /// Share of it below which the pump is taken for dry.
+    DryShare,
+    /// Share of the way from the setpoint to the rating at which high pressure stops the pump.
+    TripShare,
     /// How many of one unit make another, in a system of units.
     Conversion(Conversion, UnitSystem),
 }

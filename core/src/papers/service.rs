@@ -184,7 +184,9 @@ pub(super) fn economic(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> O
     let (choice, inputs) = (served.lead.choice?, &evaluation.inputs);
     let same = choice.economic.candidate.conductor == choice.smallest.candidate.conductor;
     sheet.put(CURRENT, Name::ServiceLoad, current(served.lead.current), Origin::WorkedOut);
-    sheet.take(inputs, HOURS, Name::YearlyHours, Field::YearlyHours)?;
+    if sheet.take(inputs, HOURS, Name::YearlyHours, Field::YearlyHours).is_none() {
+        sheet.put(HOURS, Name::LossHours, (served.lead.hours?, Unit::Hour), Origin::WorkedOut);
+    }
     sheet.take(inputs, ENERGY_PRICE, Name::EnergyPrice, Field::EnergyPrice)?;
     put_worth(inputs, &mut sheet)?;
     served.put_length(&mut sheet);

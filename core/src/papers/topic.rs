@@ -2,6 +2,7 @@
 
 use crate::evaluate::Basis;
 use crate::job::{Part, Way};
+use crate::startup::SettingCode;
 
 /// An answer that can be opened.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -114,6 +115,39 @@ pub enum Topic {
     FlatUnbalance(Way),
     /// Cost of the conductor that pays over the years.
     EconomicSize(Way),
+    /// How deep a piece of a way's curve reaches, by its place, and what it costs at both ends.
+    Piece(Way, usize, Basis),
+    /// How far the saving may be off.
+    SavingRange(Basis),
+    /// When the dearer voltage has paid for itself.
+    PaysBack,
+    /// How much more heat the lead of 480 V gives off.
+    MoreHeat,
+    /// What a year of the way that the job goes by comes to.
+    Year(OfYear),
+    /// A figure that is entered at the drive.
+    Setting(SettingCode),
+}
+
+/// An answer of the year.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum OfYear {
+    /// Where the power of a row goes, by its place.
+    Row(usize),
+    /// Energy.
+    Energy,
+    /// What the utility bills.
+    Bill,
+    /// Water pumped.
+    Water,
+    /// Work on the water for a kilowatt-hour.
+    Performance,
+    /// Energy at the speed that the water asks for.
+    BySpeed,
+    /// Energy at full speed.
+    OnOff,
+    /// Carbon dioxide.
+    Carbon,
 }
 
 impl Topic {

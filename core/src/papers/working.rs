@@ -5,8 +5,8 @@ use super::name::Name;
 use super::sheet::Sheet;
 use super::topic::Topic;
 use super::{
-    break_even, cooling, cost, demand, fall, flat, full_speed, head, lead, level, motor, pipe, pump, safety, service,
-    suction, ways,
+    break_even, cooling, cost, demand, fall, flat, full_speed, head, lead, level, motor, outlook, pipe, pump, safety,
+    service, steps, suction, ways,
 };
 use crate::cable::reactance::Build;
 use crate::evaluate::Evaluation;
@@ -102,6 +102,10 @@ pub enum Caveat {
     TransitionFlow,
     /// The motor runs below three quarters of its rating, where efficiency and power factor of the nameplate do not hold.
     LightLoad,
+    /// The range comes from points drawn by chance, with all that may turn out otherwise at once.
+    Sampled,
+    /// It is entered in whole steps, no higher than it is.
+    WholeSteps,
 }
 
 /// Which side of a limit a result must keep to.
@@ -190,6 +194,10 @@ pub fn working(evaluation: &Evaluation, topic: Topic, system: UnitSystem) -> Opt
         Topic::Alternating(way) => service::alternating(evaluation, way, sheet),
         Topic::FlatUnbalance(way) => flat::unbalance(evaluation, way, sheet),
         Topic::EconomicSize(way) => service::economic(evaluation, way, sheet),
+        Topic::Piece(way, place, basis) => steps::step(evaluation, (way, place, basis), sheet),
+        Topic::SavingRange(basis) => outlook::range(evaluation, basis, sheet),
+        Topic::PaysBack => outlook::pays_back(evaluation, sheet),
+        Topic::MoreHeat => outlook::more_heat(evaluation, sheet),
         other => ways::working(evaluation, other, sheet),
     }
 }

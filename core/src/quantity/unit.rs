@@ -47,6 +47,8 @@ kinds! {
     MoneyPerMass: DollarPerPound, DollarPerKilogram;
     /// Electric potential.
     Voltage: Volt, Volt;
+    /// Drop of electric potential per length.
+    VoltagePerLength: VoltPerFoot, VoltPerMeter;
     /// Resistance or reactance of one conductor per length.
     ResistancePerLength: OhmPerKilofoot, OhmPerKilometer;
     /// Mass.
@@ -190,6 +192,10 @@ units! {
     Pound = "lb", Mass, 1.0;
     /// Kilogram.
     Kilogram = "kg", Mass, 1.0 / KILOGRAM_PER_POUND;
+    /// Volt per foot.
+    VoltPerFoot = "V/ft", VoltagePerLength, 1.0;
+    /// Volt per meter.
+    VoltPerMeter = "V/m", VoltagePerLength, METER_PER_FOOT;
     /// Pound per foot.
     PoundPerFoot = "lb/ft", MassPerLength, 1.0;
     /// Kilogram per meter.

@@ -12,7 +12,7 @@ pub const DRY: f64 = 0.75;
 pub const DRY_RANGE: [f64; 2] = [0.60, 0.85];
 /// Share of the way from the setpoint to the least rating at which high pressure stops the pump: common practice, no
 /// single source.
-const HIGH: f64 = 0.5;
+pub const HIGH: f64 = 0.5;
 
 /// Largest setting of a separate overload device: 125 % of the nameplate's amperes where the service factor is 1.15 or
 /// more, else 115 %.

@@ -1,5 +1,6 @@
 //! Every answer that can be opened, and the figure that the evaluation itself holds for it.
 
+use super::outlook;
 use wellwright_core::evaluate::{Basis, Evaluation, NoDuty, PoweredWay};
 use wellwright_core::job::{Part, Way};
 use wellwright_core::papers::Topic;
@@ -17,6 +18,7 @@ pub fn topics() -> Vec<Topic> {
     all.extend(of_the_water());
     all.extend(of_the_ways());
     all.extend(of_the_service());
+    all.extend(outlook::topics());
     all
 }
 
@@ -116,7 +118,7 @@ pub fn own(answer: &Evaluation, topic: Topic) -> Option<Entry> {
         _ => match (place(topic), own_of_the_service(answer, topic)) {
             (Some(place), _) => return own_of_a_way(answer.ways.all.get(place)?, topic),
             (None, Some(own)) => own,
-            (None, None) => return own_of_the_water(answer, topic),
+            (None, None) => return own_of_the_water(answer, topic).or_else(|| outlook::own(answer, topic)),
         },
     })
 }

@@ -18,7 +18,7 @@ pub(super) fn year(year: &Year) -> Value {
         "volume": year.volume.map(|volume| figure(in_gallons(volume), Unit::Gallon)),
         "performance": year.performance.map(|(found, _)| json!({"value": found, "unit": "hp h/kWh"})),
         "of_criterion": year.performance.map(|(_, share)| figure(100.0 * share, Unit::Percent)),
-        "by_speed_and_on_off": year.by_control.map(|both| both.map(|energy| json!({"value": energy, "unit": "kWh"}))),
+        "by_speed_and_on_off": year.by_control.as_ref().map(|both| both.each_ref().map(|by| json!({"value": by.energy, "unit": "kWh"}))),
         "carbon_dioxide": year.carbon.map(pounds),
     })
 }

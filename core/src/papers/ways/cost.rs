@@ -262,7 +262,7 @@ fn put_losses(case: &Case, draw: &Draw, supply: &SupplyRun, sheet: &mut Sheet) -
 }
 
 /// The year's bill: energy by its price, mean over the seasons where there are any, the largest power, and what stands.
-fn put_prices(case: &Case, cost: &WayCost, sheet: &mut Sheet) -> Option<Vec<Math>> {
+pub(super) fn put_prices(case: &Case, cost: &WayCost, sheet: &mut Sheet) -> Option<Vec<Math>> {
     let inputs = case.inputs;
     let prices = case.evaluation.sweep.as_ref().and_then(|sweep| sweep.ways[0].energy)?;
     let mut bill = formula![ENERGY, "·", ENERGY_PRICE];

@@ -113,20 +113,25 @@ fn by_size(case: &Case, most: Power, asked: Power, mut sheet: Sheet) -> Option<W
     Some(Working { limit, ..sheet.done(result, &["practice"]) })
 }
 
-/// What the equipment must give for good.
+/// What the equipment must give for good; ahead of a transformer twice what the motor takes.
 fn put_required(case: &Case, sheet: &mut Sheet) -> Option<Measured> {
-    let (motor, way) = (case.motor, case.way.way?);
-    let mut required = case.put_nameplate(sheet)?;
-    let mut symbol = NAMEPLATE;
-    if put_service(case, way, sheet).is_some() {
-        let larger = formula![Math::Max(formula![NAMEPLATE], formula![SERVICE])];
-        required = sheet.step(OUTPUT, larger, current(motor.required));
-        symbol = OUTPUT;
+    let (symbol, required) = put_of_motor(case, sheet)?;
+    Some(match case.way.family.change {
+        Change::SteppedUp { .. } => {
+            sheet.step(OUTPUT_LOW, formula![2.0, "·", symbol], current(2.0 * case.motor.required))
+        }
+        _ => required,
+    })
+}
+
+/// What the motor may take for good.
+pub(super) fn put_of_motor(case: &Case, sheet: &mut Sheet) -> Option<(Symbol, Measured)> {
+    let nameplate = case.put_nameplate(sheet)?;
+    if put_service(case, case.way.way?, sheet).is_none() {
+        return Some((NAMEPLATE, nameplate));
     }
-    if matches!(case.way.family.change, Change::SteppedUp { .. }) {
-        required = sheet.step(OUTPUT_LOW, formula![2.0, "·", symbol], current(2.0 * motor.required));
-    }
-    Some(required)
+    let larger = formula![Math::Max(formula![NAMEPLATE], formula![SERVICE])];
+    Some((OUTPUT, sheet.step(OUTPUT, larger, current(case.motor.required))))
 }
 
 /// The service-factor current of a submersible motor: by the nameplate at this voltage or the other, else by the factor.

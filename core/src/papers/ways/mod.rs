@@ -6,9 +6,11 @@ mod frame;
 mod input;
 mod peak;
 mod pole;
+mod settings;
 mod start;
 mod supply;
 mod volts;
+mod year;
 
 use super::lead::NAMEPLATE;
 use super::math::{Math, Measured, Symbol, formula};
@@ -48,6 +50,8 @@ pub(super) fn working(evaluation: &Evaluation, topic: Topic, sheet: Sheet) -> Op
         Topic::WayStart(place) => start::start(&case(place)?, sheet),
         Topic::WayGenerator(place) => start::generator(&case(place)?, sheet),
         Topic::WayCost(place) => cost::cost(&case(place)?, sheet),
+        Topic::Year(of) => year::working(evaluation, of, sheet),
+        Topic::Setting(code) => settings::setting(evaluation, code, sheet),
         _ => None,
     }
 }
@@ -63,7 +67,15 @@ struct Case<'a> {
 
 impl<'a> Case<'a> {
     fn at(evaluation: &'a Evaluation, place: usize) -> Option<Self> {
-        let way = evaluation.ways.all.get(place)?;
+        Self::of(evaluation, evaluation.ways.all.get(place)?)
+    }
+
+    /// The way that the job goes by.
+    fn picked(evaluation: &'a Evaluation) -> Option<Self> {
+        Self::of(evaluation, evaluation.ways.picked()?)
+    }
+
+    fn of(evaluation: &'a Evaluation, way: &'a PoweredWay) -> Option<Self> {
         let (inputs, site) = (&evaluation.inputs, evaluation.ways.site.as_ref()?);
         Some(Self { evaluation, inputs, site, way, motor: way.motor? })
     }

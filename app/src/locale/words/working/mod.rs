@@ -61,6 +61,10 @@ pub const ENGLISH: Working = Working {
         Caveat::LightLoad => {
             "Below three quarters of the rating the efficiency and power factor of the nameplate do not hold."
         }
+        Caveat::Sampled => {
+            "The steps move one thing alone. The result moves all at once: 1,000 points of a Latin hypercube, each figure between its lowest and highest as a triangle with its peak at the one that is counted, always the same points; the tenth, the middle and the ninetieth of a hundred."
+        }
+        Caveat::WholeSteps => "It is entered in whole steps, no higher than the result.",
     },
     larger: "max",
     smaller: "min",
@@ -97,6 +101,10 @@ pub const SPANISH: Working = Working {
         Caveat::LightLoad => {
             "Por debajo de tres cuartos de la potencia nominal no valen la eficiencia ni el factor de potencia de placa."
         }
+        Caveat::Sampled => {
+            "Los pasos mueven una sola cosa. El resultado mueve todas a la vez: 1,000 puntos de un hipercubo latino, cada dato entre el más bajo y el más alto como triángulo con su pico en el que se cuenta, siempre los mismos puntos; el décimo, el de en medio y el nonagésimo de cien."
+        }
+        Caveat::WholeSteps => "Se escribe en pasos enteros, sin rebasar el resultado.",
     },
     larger: "máx",
     smaller: "mín",

@@ -2,7 +2,7 @@
 
 use super::Text;
 use wellwright_core::job::{Part, Way};
-use wellwright_core::papers::Topic;
+use wellwright_core::papers::{OfYear, Topic};
 
 /// Titles.
 pub struct Titles {
@@ -70,6 +70,12 @@ pub const ENGLISH: Titles = Titles {
         Topic::FlatUnbalance(way) => format!("Unbalance behind the flat {} cable", volts(way)),
         Topic::EconomicSize(way) => format!("{} conductor that pays over the years", volts(way)),
         Topic::RunningCurrent(way) => format!("Running current, {}", volts(way)),
+        Topic::Piece(way, ..) => format!("A size of the {} lead: how deep, how dear", volts(way)),
+        Topic::SavingRange(_) => "How far the saving may be off".to_owned(),
+        Topic::PaysBack => "When it has paid for itself".to_owned(),
+        Topic::MoreHeat => "More heat in the 480\u{a0}V lead".to_owned(),
+        Topic::Year(of) => year_in_english(of).to_owned(),
+        Topic::Setting(code) => (crate::locale::words::startup::ENGLISH.setting)(code).to_owned(),
     },
 };
 
@@ -134,6 +140,12 @@ pub const SPANISH: Titles = Titles {
         Topic::FlatUnbalance(way) => format!("Desbalance tras el cable plano de {}", volts(way)),
         Topic::EconomicSize(way) => format!("Conductor de {} que conviene a lo largo de los años", volts(way)),
         Topic::RunningCurrent(way) => format!("Corriente en marcha, {}", volts(way)),
+        Topic::Piece(way, ..) => format!("Un calibre del cable de {}: hasta dónde y a qué costo", volts(way)),
+        Topic::SavingRange(_) => "Cuánto puede variar el ahorro".to_owned(),
+        Topic::PaysBack => "Cuándo se paga".to_owned(),
+        Topic::MoreHeat => "Más calor en el cable de 480\u{a0}V".to_owned(),
+        Topic::Year(of) => year_in_spanish(of).to_owned(),
+        Topic::Setting(code) => (crate::locale::words::startup::SPANISH.setting)(code).to_owned(),
     },
 };
 
@@ -141,5 +153,31 @@ fn volts(way: Way) -> Text {
     match way {
         Way::V240 => "240\u{a0}V",
         Way::V480 => "480\u{a0}V",
+    }
+}
+
+fn year_in_english(of: OfYear) -> Text {
+    match of {
+        OfYear::Row(_) => "Where the power goes",
+        OfYear::Energy => "Energy of a year",
+        OfYear::Bill => "Bill of a year",
+        OfYear::Water => "Water of a year",
+        OfYear::Performance => "Work on the water for a kilowatt-hour",
+        OfYear::BySpeed => "Energy of a year, by speed",
+        OfYear::OnOff => "Energy of a year, on and off",
+        OfYear::Carbon => "Carbon dioxide of a year",
+    }
+}
+
+fn year_in_spanish(of: OfYear) -> Text {
+    match of {
+        OfYear::Row(_) => "A dónde va la potencia",
+        OfYear::Energy => "Energía de un año",
+        OfYear::Bill => "Recibo de un año",
+        OfYear::Water => "Agua de un año",
+        OfYear::Performance => "Trabajo sobre el agua por kilowatt-hora",
+        OfYear::BySpeed => "Energía de un año, por velocidad",
+        OfYear::OnOff => "Energía de un año, a encendido y apagado",
+        OfYear::Carbon => "Dióxido de carbono de un año",
     }
 }
