@@ -1,6 +1,6 @@
 //! An answer in large figures, with the words above and beneath it, and the sign that opens its working.
 
-use crate::locale::words;
+use super::equals::Equals;
 use leptos::prelude::*;
 
 /// A figure with the words above and beneath it.
@@ -41,7 +41,7 @@ pub fn BigAnswer(
     let opens = on_working.map(|open| {
         view! {
             <Show when=move || has_working.get()>
-                <button class="equals" aria-label=move || (words().working.open)(&title()) on:click=move |_| open.run(())>"="</button>
+                <Equals of=Signal::derive(title) on_open=open />
             </Show>
         }
     });

@@ -8,6 +8,7 @@ pub mod crashed;
 pub mod device;
 pub mod dialog;
 pub mod empty;
+pub mod equals;
 pub mod file_drop;
 pub mod group;
 pub mod head_bar;

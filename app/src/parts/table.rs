@@ -1,5 +1,6 @@
 //! A table: figures with their units, sorted by any column, copied for a spreadsheet.
 
+use super::equals::Equals;
 use super::icon::Icon;
 use crate::locale::{Shown, words};
 use crate::platform::clipboard;
@@ -161,10 +162,8 @@ fn row(cells: Vec<Cell>, on_working: Option<Callback<Topic>>) -> impl IntoView {
         (0, cell, _) => view! { <th scope="row">{cell.text()}</th> }.into_any(),
         (_, Cell::Words(text), _) => view! { <td class="words">{text}</td> }.into_any(),
         (_, Cell::Worked(shown, topic), Some(open)) => {
-            let label = (words().working.open)(&format!("{name}, {}", shown.text()));
-            view! {
-                <td>{shown.text()}<button class="equals" aria-label=label on:click=move |_| open.run(topic)>"="</button></td>
-            }
+            let of = format!("{name}, {}", shown.text());
+            view! { <td>{shown.text()}<Equals of=of on_open=Callback::new(move |()| open.run(topic)) /></td> }
             .into_any()
         }
         (_, cell, _) => view! { <td>{cell.text()}</td> }.into_any(),

@@ -1,5 +1,6 @@
 //! A figure that follows from others, among the fields: no rule, since nothing can be typed.
 
+use super::equals::Equals;
 use crate::locale::words;
 use leptos::prelude::*;
 
@@ -27,7 +28,7 @@ pub fn WorkedOut(
             <span class="u">{unit}</span>
             {on_working.map(|open| view! {
                 <Show when=move || shown.with(Option::is_some)>
-                    <button class="equals" aria-label=(words().working.open)(label) on:click=move |_| open.run(())>"="</button>
+                    <Equals of=label.to_owned() on_open=open />
                 </Show>
             })}
         </div>

@@ -115,8 +115,8 @@ pub fn Below(
         <Table title=tables.costs hint=costs_hint grid=costs on_working=desk.opener() />
         <Outlook desk=desk />
         <Ranks desk=desk />
-        <Table title=cost.year hint=hint grid=rows />
-        <Table title=cost.summary grid=summary />
-        <Table title=tables.steps hint=Signal::stored(tables.steps_hint.to_owned()) grid=steps sorts=true />
+        <Table title=cost.year hint=hint grid=rows on_working=desk.opener() />
+        <Table title=cost.summary grid=summary on_working=desk.opener() />
+        <Table title=tables.steps hint=Signal::stored(tables.steps_hint.to_owned()) grid=steps sorts=true on_working=desk.opener() />
     }
 }

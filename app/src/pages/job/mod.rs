@@ -48,10 +48,11 @@ use leptos::prelude::*;
 use nudge::Nudge;
 use supply::Supply;
 use wellwright_core::evaluate::range::{Band, band};
-use wellwright_core::evaluate::{Basis, Evaluation, Sense, Sweep};
+use wellwright_core::evaluate::{Basis, Evaluation, Sense, Sweep, evaluate};
 use wellwright_core::job::{Choices, Field, WayKey};
 use wellwright_core::papers::{Topic, working};
 use wellwright_core::pump::motor::MotorKind;
+use wellwright_core::quantity::Entry;
 
 /// A working that is open.
 #[derive(Clone, Copy)]
@@ -60,6 +61,8 @@ enum Opened {
     Fixed(Topic),
     /// Of an answer that counts in what is chosen under the picture.
     Counting(fn(Basis) -> Topic),
+    /// Of an answer with another figure in a field.
+    With(Field, Entry, Topic),
 }
 
 /// What the pages of a job share.
@@ -257,6 +260,11 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
         let topic = match desk.working.get()? {
             Opened::Fixed(topic) => topic,
             Opened::Counting(topic) => topic(basis.get()),
+            Opened::With(field, entry, topic) => {
+                let mut job = open.sheet.with(|sheet| sheet.job.clone());
+                job.set(field, Some(entry));
+                return working(&evaluate(&job), topic, open.system.get());
+            }
         };
         desk.seen.with(|answer| working(answer, topic, open.system.get()))
     });

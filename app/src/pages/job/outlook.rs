@@ -2,10 +2,12 @@
 
 use super::Desk;
 use crate::locale::{money, shown, unit_name, words};
+use crate::parts::equals::Equals;
 use leptos::prelude::*;
 use wellwright_core::evaluate::range::saving_range;
 use wellwright_core::evaluate::{Basis, Evaluation, Payback, payback};
 use wellwright_core::job::Way;
+use wellwright_core::papers::Topic;
 use wellwright_core::quantity::{Money, Unit, in_watts};
 
 /// How sure the saving is, in sentences.
@@ -16,35 +18,45 @@ pub fn Outlook(
 ) -> impl IntoView {
     let (open, words) = (desk.open, &words().cost);
     let said = Memo::new(move |_| open.answer.with(sentences));
+    let told = move |(text, topic): Said| {
+        let opens = topic.map(|topic| {
+            let of = (crate::locale::words().working.title)(topic);
+            view! { " " <Equals of=of on_open=desk.opens(topic) /> }
+        });
+        view! { <p>{text}{opens}</p> }
+    };
     view! {
         <Show when=move || said.with(|said| !said.is_empty())>
             <section class="outlook" aria-label=words.sure>
                 <h3>{words.sure}</h3>
-                {move || said.get().into_iter().map(|text| view! { <p>{text}</p> }).collect_view()}
+                {move || said.get().into_iter().map(told).collect_view()}
                 <p class="note">{words.sure_hint}</p>
             </section>
         </Show>
     }
 }
 
+/// A sentence and the working of its figures; none where they can't be told.
+pub type Said = (String, Option<Topic>);
+
 /// What is to be said; nothing without a saving.
-pub fn sentences(answer: &Evaluation) -> Vec<String> {
+pub fn sentences(answer: &Evaluation) -> Vec<Said> {
     let words = &words().cost;
     let cash = |amount: f64| money(Money(amount), 0);
     let mut said = Vec::new();
     match saving_range(answer) {
         Ok(Some(range)) => {
             let spread = |basis| range.on(basis).map(|found| [found.low10, found.median, found.high90].map(cash));
-            said.extend(spread(Basis::Installed).map(|[low, middle, high]| (words.range)(&low, &middle, &high)));
-            said.extend(
-                spread(Basis::Lifetime).map(|[low, middle, high]| (words.range_of_years)(&low, &middle, &high)),
-            );
+            for (basis, text) in [(Basis::Installed, words.range), (Basis::Lifetime, words.range_of_years)] {
+                let told = spread(basis).map(|[low, middle, high]| text(&low, &middle, &high));
+                said.extend(told.map(|text| (text, Some(Topic::SavingRange(basis)))));
+            }
         }
         Ok(None) => {}
-        Err(what) => said.push((words.range_wrong)((words.uncertain)(what))),
+        Err(what) => said.push(((words.range_wrong)((words.uncertain)(what)), None)),
     }
-    said.extend(payback(answer).map(paid_back));
-    said.extend(losses(answer));
+    said.extend(payback(answer).map(|found| (paid_back(found), Some(Topic::PaysBack))));
+    said.extend(losses(answer).map(|text| (text, Some(Topic::MoreHeat))));
     said
 }
 

@@ -1,7 +1,8 @@
 //! What moves the saving most: each assumption as a bar from the saving at its one end to that at the other.
 
-use super::Desk;
+use super::{Desk, Opened};
 use crate::locale::{self, finding_text, money, words};
+use crate::parts::equals::Equals;
 use crate::parts::verdict::{Level, Verdict};
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
@@ -9,7 +10,8 @@ use std::time::Duration;
 use wellwright_core::evaluate::ranking::{Rank, Ranked, Ranking, ranking};
 use wellwright_core::evaluate::{Basis, Evaluation};
 use wellwright_core::finding::Finding;
-use wellwright_core::quantity::{Money, UnitSystem};
+use wellwright_core::papers::Topic;
+use wellwright_core::quantity::{Entry, Money, UnitSystem};
 
 /// So many bars are shown.
 const MOST: usize = 10;
@@ -57,7 +59,7 @@ pub fn Ranks(
                 {move || match bars.get() {
                     None => view! { <p class="note" role="status">{words.working}</p> }.into_any(),
                     Some(bars) if bars.is_empty() => view! { <p>{words.ranks_none}</p> }.into_any(),
-                    Some(bars) => view! { <ol>{bars.into_iter().map(bar).collect_view()}</ol> }.into_any(),
+                    Some(bars) => view! { <ol>{bars.into_iter().map(|one| bar(one, desk)).collect_view()}</ol> }.into_any(),
                 }}
                 {move || {
                     let system = open.system.get();
@@ -79,7 +81,8 @@ fn saving(answer: &Evaluation, basis: Basis) -> Option<Money> {
 pub struct Bar {
     name: String,
     ends: String,
-    savings: String,
+    savings: [String; 2],
+    opens: [(Ranked, Entry, Basis); 2],
     left: f64,
     width: f64,
     now: f64,
@@ -103,7 +106,8 @@ pub fn bars(found: &Ranking, now: Money, basis: Basis, system: UnitSystem) -> Ve
         Some(Bar {
             name: name(rank.what).to_owned(),
             ends: (words().cost.moves)(&from, &to),
-            savings: (words().cost.moves)(&money(Money(low), 0), &money(Money(high), 0)),
+            savings: [low, high].map(|saving| money(Money(saving), 0)),
+            opens: rank.ends.map(|end| (rank.what, end, basis)),
             left: place(low.min(high)),
             width: (place(low.max(high)) - place(low.min(high))).max(0.5),
             now: place(now.0),
@@ -120,7 +124,22 @@ fn name(what: Ranked) -> &'static str {
     }
 }
 
-fn bar(bar: Bar) -> impl IntoView {
+/// The working of the saving at an end.
+fn opens((what, end, basis): (Ranked, Entry, Basis)) -> Opened {
+    match what {
+        Ranked::Assumed(field) => Opened::With(field, end, Topic::Saving(basis)),
+        // All that may turn out otherwise stands in one working.
+        Ranked::Uncertain(_) => Opened::Fixed(Topic::SavingRange(basis)),
+    }
+}
+
+fn bar(bar: Bar, desk: Desk) -> impl IntoView {
+    let (name, savings) = (bar.name.clone(), bar.savings);
+    let ends = savings.into_iter().zip(bar.opens).map(move |(saving, end)| {
+        let opened = opens(end);
+        let of = format!("{name}, {saving}");
+        view! { <span>{saving}<Equals of=of on_open=Callback::new(move |()| desk.show_working(opened)) /></span> }
+    });
     view! {
         <li>
             <span class="what">{bar.name}<small>{bar.ends}</small></span>
@@ -128,7 +147,7 @@ fn bar(bar: Bar) -> impl IntoView {
                 <i style:left=format!("{:.2}%", bar.left) style:width=format!("{:.2}%", bar.width)></i>
                 <b style:left=format!("{:.2}%", bar.now)></b>
             </span>
-            <span class="to">{bar.savings}</span>
+            <span class="to">{ends.collect_view()}</span>
             {bar.decides.then(|| view! { <em>{words().cost.decides}</em> })}
         </li>
     }

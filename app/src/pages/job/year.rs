@@ -10,6 +10,7 @@ use leptos::prelude::*;
 use wellwright_core::cost::duty_text::{FlowUnit, read_duty};
 use wellwright_core::evaluate::{Evaluation, NoYear, Year, YearRow};
 use wellwright_core::job::Job;
+use wellwright_core::papers::{OfYear, Topic};
 use wellwright_core::quantity::{Entry, Power, Unit, UnitSystem, in_gallons, in_hours, in_watts};
 
 /// The year's duty as text.
@@ -89,56 +90,61 @@ pub fn rows(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
         words.lost_supply,
         words.metered,
     ];
-    let kw = |power: Power| Cell::Figure(kilowatts(power));
-    let watts = |power: Power| Cell::Figure(shown(in_watts(power), 0, unit_name(Unit::Watt)));
-    let row = |row: &YearRow| {
+    let row = |(place, row): (usize, &YearRow)| {
         let power = row.power;
+        let opens = |shown| Cell::Worked(shown, Topic::Year(OfYear::Row(place)));
+        let watts = |power: Power| opens(shown(in_watts(power), 0, unit_name(Unit::Watt)));
         vec![
             row.drawn.map_or(Cell::words(words.at_rating), |drawn| Cell::Figure(flow(drawn.flow, system))),
             Cell::Figure(locale::result(Entry::new(power.hours, Unit::Hour))),
-            kw(power.shaft),
+            opens(kilowatts(power.shaft)),
             watts(power.motor),
             watts(power.lead),
             watts(power.equipment),
             watts(power.supply),
-            kw(power.metered),
+            opens(kilowatts(power.metered)),
         ]
     };
-    Some(Grid { columns, rows: year.rows.iter().map(row).collect() })
+    Some(Grid { columns, rows: year.rows.iter().enumerate().map(row).collect() })
 }
 
 /// The year in all.
 pub fn summary(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
     let (year, words) = (answer.year.as_ref()?, &words().cost);
     let cash = |amount| money_shown(amount, 0);
-    let mut found: Vec<(&'static str, Shown)> = vec![(words.year_energy, energy(year.energy))];
+    let mut found: Vec<(&'static str, Shown, OfYear)> =
+        vec![(words.year_energy, energy(year.energy), OfYear::Energy)];
     if year.bill.demand.0 != 0.0 || year.bill.standing.0 != 0.0 {
         found.extend([
-            (words.bill_energy, cash(year.bill.energy)),
-            (words.bill_demand, cash(year.bill.demand)),
-            (words.bill_standing, cash(year.bill.standing)),
+            (words.bill_energy, cash(year.bill.energy), OfYear::Bill),
+            (words.bill_demand, cash(year.bill.demand), OfYear::Bill),
+            (words.bill_standing, cash(year.bill.standing), OfYear::Bill),
         ]);
     }
-    found.push((words.bill, cash(year.bill.total)));
+    found.push((words.bill, cash(year.bill.total), OfYear::Bill));
     found.extend(of_water(year, system));
-    let rows = found.into_iter().map(|(name, figure)| vec![Cell::words(name), Cell::Figure(figure)]).collect();
+    let row = |(name, figure, of)| vec![Cell::words(name), Cell::Worked(figure, Topic::Year(of))];
+    let rows = found.into_iter().map(row).collect();
     let tables = &crate::locale::words().tables;
     Some(Grid { columns: vec![tables.figure, tables.value], rows })
 }
 
-fn of_water(year: &Year, system: UnitSystem) -> Vec<(&'static str, Shown)> {
+fn of_water(year: &Year, system: UnitSystem) -> Vec<(&'static str, Shown, OfYear)> {
     let words = &words().cost;
     let mut found = Vec::new();
     let volume = |volume| locale::result(Entry::new(in_gallons(volume), Unit::Gallon).shown_in(system));
-    found.extend(year.volume.map(|water| (words.volume, volume(water))));
+    found.extend(year.volume.map(|water| (words.volume, volume(water), OfYear::Water)));
     if let Some((performance, share)) = year.performance {
-        found.push((words.performance, shown(performance, 3, "")));
-        found.push((words.criterion, percent(share, 0)));
+        found.push((words.performance, shown(performance, 3, ""), OfYear::Performance));
+        found.push((words.criterion, percent(share, 0), OfYear::Performance));
     }
-    if let Some([speed, on_off]) = year.by_control {
-        found.extend([(words.by_speed, energy(speed)), (words.on_off, energy(on_off))]);
+    if let Some([speed, on_off]) = &year.by_control {
+        found.extend([
+            (words.by_speed, energy(speed.energy), OfYear::BySpeed),
+            (words.on_off, energy(on_off.energy), OfYear::OnOff),
+        ]);
     }
-    found.extend(year.carbon.map(|carbon| (words.carbon, mass(carbon, system))));
+    found.extend(year.carbon.map(|carbon| (words.carbon, mass(carbon, system), OfYear::Carbon)));
     found
 }
 

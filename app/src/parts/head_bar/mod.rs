@@ -5,6 +5,7 @@ mod rows;
 
 pub use rows::{HeadParts, head_parts};
 
+use super::equals::Equals;
 use crate::locale::words;
 use leptos::prelude::*;
 use rows::{Fill, HeadRow};
@@ -25,8 +26,8 @@ pub fn HeadBar(
     let unit = move || total().map_or("", |total| total.unit);
     let opens = move || {
         on_working.map(|open| {
-            let label = (words().working.open)(charts.total_head);
-            view! { <button class="equals" aria-label=label on:click=move |_| open.run(Topic::TotalHead)>"="</button> }
+            let total = Callback::new(move |()| open.run(Topic::TotalHead));
+            view! { <Equals of=charts.total_head.to_owned() on_open=total /> }
         })
     };
     // A row stays while its part does, so that the focus stays, too.

@@ -113,7 +113,7 @@ fn reason(answer: &Evaluation, system: UnitSystem) -> String {
 
 /// Within what the saving lies, and whether the thinner lead gives off more heat.
 fn sure(answer: &Evaluation) -> String {
-    let first = outlook::sentences(answer).into_iter().next();
+    let first = outlook::sentences(answer).into_iter().next().map(|(text, _)| text);
     first.into_iter().chain(outlook::losses(answer)).collect::<Vec<_>>().join(" ")
 }
 

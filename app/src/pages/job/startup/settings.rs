@@ -2,10 +2,12 @@
 
 use crate::locale::{self, words};
 use crate::pages::job::Desk;
+use crate::parts::equals::Equals;
 use crate::parts::group::Group;
 use leptos::prelude::*;
 use wellwright_core::evaluate::Evaluation;
 use wellwright_core::job::Job;
+use wellwright_core::papers::{Topic, working};
 use wellwright_core::quantity::{Entry, UnitSystem};
 use wellwright_core::startup::{Setting, SettingCode, Value, settings};
 
@@ -22,6 +24,7 @@ pub struct Line {
     pub safe: String,
     /// Whether it goes by a figure that is assumed.
     pub assumed: bool,
+    topic: Option<Topic>,
     waits: bool,
 }
 
@@ -38,14 +41,16 @@ pub fn Settings(
     });
     let row = move |line: Line| {
         let note = if line.assumed { format!(" {}", words.fields.assumed) } else { String::new() };
+        let title = (words.startup.setting)(line.code);
+        let opens = line.topic.map(|topic| view! { " " <Equals of=title.to_owned() on_open=desk.opens(topic) /> });
         view! {
             <div class="setting" class:waits=line.waits>
                 <dt>
-                    {(words.startup.setting)(line.code)}
+                    {title}
                     <small>{(words.startup.why)(line.code)}</small>
                     <small class="safe">{line.safe}<em>{note}</em></small>
                 </dt>
-                <dd>{line.value}" "<span class="u">{line.unit}</span></dd>
+                <dd>{line.value}" "<span class="u">{line.unit}</span>{opens}</dd>
             </div>
         }
     };
@@ -59,12 +64,24 @@ pub fn Settings(
 
 /// Every setting of a job in words.
 pub fn lines(job: &Job, answer: &Evaluation, system: UnitSystem) -> Vec<Line> {
-    settings(job, answer).iter().map(|setting| line(setting, system)).collect()
+    let worked = |setting: &Setting| topic(setting.code).filter(|topic| working(answer, *topic, system).is_some());
+    let line = |setting: &Setting| Line { topic: worked(setting), ..line(setting, system) };
+    settings(job, answer).iter().map(line).collect()
 }
 
 /// One setting of a job in words.
 pub fn line_of(code: SettingCode, job: &Job, answer: &Evaluation, system: UnitSystem) -> Option<Line> {
     settings(job, answer).iter().find(|setting| setting.code == code).map(|setting| line(setting, system))
+}
+
+/// The working of a setting; the others are typed, stand in, or are by definition.
+fn topic(code: SettingCode) -> Option<Topic> {
+    use SettingCode as S;
+    match code {
+        S::CurrentLimit | S::Overload | S::SensorSignal | S::DryRun | S::HighPressure => Some(Topic::Setting(code)),
+        S::LowestSpeed => Some(Topic::LowestSpeed),
+        _ => None,
+    }
 }
 
 fn line(setting: &Setting, system: UnitSystem) -> Line {
@@ -89,6 +106,7 @@ fn line(setting: &Setting, system: UnitSystem) -> Line {
         unit,
         safe: (words.safe)(low.as_deref(), high.as_deref()),
         assumed: setting.assumed,
+        topic: None,
         waits: matches!(setting.value, Value::Missing(_)),
     }
 }

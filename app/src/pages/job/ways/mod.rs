@@ -5,6 +5,7 @@ mod rows;
 
 use super::Desk;
 use crate::locale::words;
+use crate::parts::equals::Equals;
 use crate::parts::one_line::OneLine;
 use crate::parts::segmented::Segmented;
 use crate::parts::verdict::{Level, Verdict};
@@ -143,10 +144,7 @@ fn Unfolded(place: usize, shown: Memo<Option<WayRow>>, desk: Desk) -> impl IntoV
         }
     };
     let detail = move |detail: Detail| {
-        let label = (crate::locale::words().working.open)(detail.label);
-        let opens = detail.topic.map(|topic| {
-            view! { <button class="equals" aria-label=label on:click=move |_| desk.opener().run(topic)>"="</button> }
-        });
+        let opens = detail.topic.map(|topic| view! { <Equals of=detail.label.to_owned() on_open=desk.opens(topic) /> });
         view! { <div><dt>{detail.label}</dt><dd><b>{detail.text}</b>" "<small>{detail.note}</small>{opens}</dd></div> }
     };
     view! {
