@@ -164,7 +164,7 @@ fn row(cells: Vec<Cell>, on_working: Option<Callback<Topic>>) -> impl IntoView {
         (_, Cell::Worked(shown, topic), Some(open)) => {
             let of = format!("{name}, {}", shown.text());
             view! { <td>{shown.text()}<Equals of=of on_open=Callback::new(move |()| open.run(topic)) /></td> }
-            .into_any()
+                .into_any()
         }
         (_, cell, _) => view! { <td>{cell.text()}</td> }.into_any(),
     };

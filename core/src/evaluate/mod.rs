@@ -33,8 +33,8 @@ pub use service::LeadInService;
 pub use sweep::{Basis, DEEPEST_FEET, DepthRun, Piece, Sweep, WaySweep};
 pub use water::*;
 pub(crate) use water::{LEAST_BAND, SENSOR_SHARE, counted_service_factor, largest_load};
-pub(crate) use ways::RATED_HERTZ;
 pub use ways::*;
+pub(crate) use ways::{BOOST, RATED_HERTZ};
 use ways::{Base, one_of_each, usual_share, whole};
 pub use year::{Controlled, Year, YearRow};
 

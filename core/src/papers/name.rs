@@ -489,6 +489,20 @@ pub enum Name {
     Criterion,
     /// Carbon dioxide of a kilowatt-hour.
     CarbonOfEnergy,
+    /// What a motor may take for good.
+    OutputCurrent,
+    /// Metal of the whole lead.
+    LeadMetalAll,
+    /// Metal of all supply conductors.
+    SupplyMetalAll,
+    /// Volts at standstill over rated volts that a drive adds.
+    Boost,
+    /// Most flux in a core over its rated flux.
+    MostFlux,
+    /// Power of an idler over that of the motor.
+    IdlerRatio,
+    /// Share of its power that an idler takes while nothing runs.
+    IdleShare,
     /// What an overload device may be set to, over the nameplate's current.
     OverloadShare,
     /// Pressure at which the transducer gives 20 mA.

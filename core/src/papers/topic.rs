@@ -1,5 +1,6 @@
 //! The answers that can be opened.
 
+use crate::cost::duty::MOST_ROWS;
 use crate::evaluate::Basis;
 use crate::job::{Part, Way};
 use crate::startup::SettingCode;
@@ -103,6 +104,16 @@ pub enum Topic {
     WayGenerator(usize),
     /// What it costs at first and over the years.
     WayCost(usize),
+    /// What it must give its motor for good.
+    WayRequired(usize),
+    /// Drop along its lead.
+    WayLead(usize),
+    /// Metal in its lead and its supply conductors.
+    WayMetal(usize),
+    /// The transformer behind its drive.
+    WayStepUp(usize),
+    /// The idler of its converter.
+    WayIdler(usize),
     /// Temperature of the lead in service.
     LeadTemperature(Way),
     /// Heat that it gives off in service.
@@ -150,6 +161,12 @@ pub enum OfYear {
     Carbon,
 }
 
+impl OfYear {
+    /// Those that are sums over the rows.
+    const SUMS: [Self; 7] =
+        [Self::Energy, Self::Bill, Self::Water, Self::Performance, Self::BySpeed, Self::OnOff, Self::Carbon];
+}
+
 impl Topic {
     /// Every answer, in the order of the pages: of the ways to run the motor those of the one at this place.
     #[must_use]
@@ -163,8 +180,26 @@ impl Topic {
         });
         let mut all: Vec<Self> = Self::OF_WATER.into_iter().chain(of_pipes).chain(Self::OF_PUMP).collect();
         all.extend(of_way.chain(of_lead).chain(of_cost));
+        all.extend(Self::of_years());
+        all.extend(Self::OF_SETTINGS.map(Self::Setting));
         all
     }
+
+    /// How sure the saving is, and what a year comes to.
+    fn of_years() -> Vec<Self> {
+        let ranges = Basis::ALL.map(Self::SavingRange);
+        let rows = (0..MOST_ROWS).map(OfYear::Row);
+        let of_year = rows.chain(OfYear::SUMS).map(Self::Year);
+        ranges.into_iter().chain([Self::PaysBack, Self::MoreHeat]).chain(of_year).collect()
+    }
+
+    const OF_SETTINGS: [SettingCode; 5] = [
+        SettingCode::CurrentLimit,
+        SettingCode::Overload,
+        SettingCode::SensorSignal,
+        SettingCode::DryRun,
+        SettingCode::HighPressure,
+    ];
 
     const OF_WATER: [Self; 10] = [
         Self::Demand,
@@ -197,13 +232,17 @@ impl Topic {
         Self::Hanging,
     ];
 
-    fn of_way(way: usize) -> [Self; 14] {
+    fn of_way(way: usize) -> [Self; 19] {
         [
+            Self::WayRequired(way),
             Self::WayFrame(way),
             Self::WayInput(way),
             Self::WaySupply(way),
             Self::WaySupplyDrop(way),
             Self::WayDevice(way),
+            Self::WayLead(way),
+            Self::WayStepUp(way),
+            Self::WayIdler(way),
             Self::WayVolts(way),
             Self::WayPeak(way),
             Self::WaySag(way),
@@ -212,6 +251,7 @@ impl Topic {
             Self::WayFault(way),
             Self::WayStart(way),
             Self::WayGenerator(way),
+            Self::WayMetal(way),
             Self::WayCost(way),
         ]
     }

@@ -4,9 +4,9 @@ use super::outlook;
 use wellwright_core::evaluate::{Basis, Evaluation, NoDuty, PoweredWay};
 use wellwright_core::job::{Part, Way};
 use wellwright_core::papers::Topic;
-use wellwright_core::power::family::Kind;
+use wellwright_core::power::family::{Feed, Kind};
 use wellwright_core::power::fit::FrameFit;
-use wellwright_core::power::transformer::Loading;
+use wellwright_core::power::transformer::{Loading, apparent_power};
 use wellwright_core::quantity::{
     ElectricCurrent, ElectricPotential, Entry, Length, Power, Pressure, Unit, VolumeRate, in_amperes, in_feet,
     in_feet_per_second, in_gallons, in_gpm, in_hertz, in_horsepower, in_inches, in_kilovolt_amperes, in_pounds, in_psi,
@@ -23,7 +23,7 @@ pub fn topics() -> Vec<Topic> {
 }
 
 /// Kinds of answers of a way.
-pub const OF_A_WAY: [fn(usize) -> Topic; 14] = [
+pub const OF_A_WAY: [fn(usize) -> Topic; 19] = [
     Topic::WayFrame,
     Topic::WayInput,
     Topic::WaySupply,
@@ -38,6 +38,11 @@ pub const OF_A_WAY: [fn(usize) -> Topic; 14] = [
     Topic::WayStart,
     Topic::WayGenerator,
     Topic::WayCost,
+    Topic::WayRequired,
+    Topic::WayLead,
+    Topic::WayMetal,
+    Topic::WayStepUp,
+    Topic::WayIdler,
 ];
 
 /// Of every generic way, and of one that is not there.
@@ -156,6 +161,14 @@ fn own_of_a_way(way: &PoweredWay, topic: Topic) -> Option<Entry> {
         Topic::WayStart(_) => share(way.start?.dip.at_motor),
         Topic::WayGenerator(_) => Entry::new(in_kilovolt_amperes(way.set?.needed()), Unit::KilovoltAmpere),
         Topic::WayCost(_) => Entry::new(way.cost?.first.0, Unit::Dollar),
+        Topic::WayRequired(_) => ampere(way.motor?.required),
+        Topic::WayLead(_) => volt(way.lead?.drop),
+        Topic::WayMetal(_) => Entry::new(in_pounds(way.cost?.metal), Unit::Pound),
+        Topic::WayStepUp(_) => {
+            let needed = apparent_power(way.way?.sending(), way.motor?.required, Feed::ThreePhase).ok()?;
+            Entry::new(in_kilovolt_amperes(way.step_up?.rating.unwrap_or(needed)), Unit::KilovoltAmpere)
+        }
+        Topic::WayIdler(_) => hp(way.idler?.power),
         _ => return None,
     })
 }

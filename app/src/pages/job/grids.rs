@@ -361,9 +361,9 @@ fn of_water(job: &Job, row: &dyn Fn(&'static str, &str, bool) -> Vec<Cell>) -> V
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::pages::job::year;
     use crate::platform::storage::demo_jobs;
     use wellwright_core::evaluate::evaluate;
-    use crate::pages::job::year;
     use wellwright_core::papers::{Measured, Working, working};
     use wellwright_core::quantity::Entry;
 

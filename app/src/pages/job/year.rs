@@ -112,8 +112,7 @@ pub fn rows(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
 pub fn summary(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
     let (year, words) = (answer.year.as_ref()?, &words().cost);
     let cash = |amount| money_shown(amount, 0);
-    let mut found: Vec<(&'static str, Shown, OfYear)> =
-        vec![(words.year_energy, energy(year.energy), OfYear::Energy)];
+    let mut found: Vec<(&'static str, Shown, OfYear)> = vec![(words.year_energy, energy(year.energy), OfYear::Energy)];
     if year.bill.demand.0 != 0.0 || year.bill.standing.0 != 0.0 {
         found.extend([
             (words.bill_energy, cash(year.bill.energy), OfYear::Bill),

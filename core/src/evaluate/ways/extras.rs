@@ -8,7 +8,7 @@ use crate::power::step_up::{MOST_FLUX, lowest_frequency, rating};
 use crate::quantity::{Frequency, Power, hertz};
 
 /// Volts at standstill over rated volts that a drive usually adds: common practice.
-const BOOST: f64 = 0.05;
+pub(crate) const BOOST: f64 = 0.05;
 
 /// A transformer between a drive and its motor.
 #[derive(Debug, Clone, Copy, PartialEq)]

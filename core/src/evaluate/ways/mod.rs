@@ -14,6 +14,7 @@ mod year;
 
 pub use cost::WayCost;
 pub use equipment::{DeviceBy, Draw};
+pub(crate) use extras::BOOST;
 pub use extras::{Idler, StepUp};
 pub use lead::{Stress, WayLead};
 pub use motor::MotorHere;

@@ -124,6 +124,17 @@ fn put_required(case: &Case, sheet: &mut Sheet) -> Option<Measured> {
     })
 }
 
+/// What the motor may take for good, as an answer of its own.
+pub(super) fn required(case: &Case, mut sheet: Sheet) -> Option<Working> {
+    // A single-phase motor, and one that runs by itself, is told by its nameplate.
+    let result = if case.motor.required == case.motor.nameplate {
+        case.put_nameplate(&mut sheet)?
+    } else {
+        put_of_motor(case, &mut sheet)?.1
+    };
+    Some(sheet.done(result, &["practice"]))
+}
+
 /// What the motor may take for good.
 pub(super) fn put_of_motor(case: &Case, sheet: &mut Sheet) -> Option<(Symbol, Measured)> {
     let nameplate = case.put_nameplate(sheet)?;

@@ -2,6 +2,7 @@
 
 pub(super) mod cost;
 mod device;
+mod extras;
 mod frame;
 mod input;
 mod peak;
@@ -50,6 +51,11 @@ pub(super) fn working(evaluation: &Evaluation, topic: Topic, sheet: Sheet) -> Op
         Topic::WayStart(place) => start::start(&case(place)?, sheet),
         Topic::WayGenerator(place) => start::generator(&case(place)?, sheet),
         Topic::WayCost(place) => cost::cost(&case(place)?, sheet),
+        Topic::WayRequired(place) => frame::required(&case(place)?, sheet),
+        Topic::WayLead(place) => extras::lead(&case(place)?, sheet),
+        Topic::WayMetal(place) => extras::metal(&case(place)?, sheet),
+        Topic::WayStepUp(place) => extras::step_up(&case(place)?, sheet),
+        Topic::WayIdler(place) => extras::idler(&case(place)?, sheet),
         Topic::Year(of) => year::working(evaluation, of, sheet),
         Topic::Setting(code) => settings::setting(evaluation, code, sheet),
         _ => None,

@@ -5,11 +5,13 @@ use crate::parts::verdict::Level;
 use crate::platform::clock;
 use crate::state::{Noted, Open};
 use leptos::prelude::*;
+use wellwright_core::evaluate::Evaluation;
 use wellwright_core::finding::Severity;
 use wellwright_core::job::record::{Taken, Visit};
 use wellwright_core::job::{Reading, Record};
+use wellwright_core::papers::{Topic, working};
 use wellwright_core::quantity::{Entry, Unit, UnitSystem};
-use wellwright_core::startup::{Advice, Balance, Judged, VisitJudged, judge, predicted};
+use wellwright_core::startup::{Advice, Balance, Judged, SettingCode, VisitJudged, judge, predicted};
 
 /// The last visit, judged.
 pub fn last_visit(open: Open) -> Memo<Option<VisitJudged>> {
@@ -31,6 +33,8 @@ pub struct AtHand {
     pub fault: Memo<Option<String>>,
     /// What the job predicts.
     pub expects: Memo<Option<String>>,
+    /// The working of that; nothing where it is typed, by definition, or follows from another reading.
+    pub opens: Memo<Option<Topic>>,
     /// What stood there before a correction.
     pub before: Memo<String>,
     /// Takes what is typed.
@@ -67,6 +71,10 @@ impl AtHand {
             expects: Memo::new(move |_| {
                 wanted().map(|entry| (words().startup.predicted)(&shown(entry, open.system.get())))
             }),
+            opens: Memo::new(move |_| {
+                let expected = wanted()?;
+                open.answer.with(|answer| topic(reading, answer).filter(|topic| holds(answer, *topic, expected)))
+            }),
             before: Memo::new(move |_| open.sheet.with(|sheet| before(&sheet.job.record, reading))),
             write,
         }
@@ -78,6 +86,29 @@ impl AtHand {
         let lines = self.balance.with(|balance| balance.and_then(|balance| balance.severity));
         own.max(lines) == Some(Severity::Stop)
     }
+}
+
+/// The working that a prediction comes from.
+fn topic(reading: Reading, answer: &Evaluation) -> Option<Topic> {
+    let (pick, way) = (answer.ways.pick, answer.ways.picked().and_then(|way| way.way));
+    match reading {
+        Reading::SupplyLoaded => pick.map(Topic::WaySag),
+        Reading::SupplyAmps => pick.map(Topic::WayInput),
+        Reading::Amps1 | Reading::Amps2 | Reading::Amps3 => way.map(Topic::RunningCurrent),
+        Reading::PumpingLevel => Some(Topic::PumpingLevel),
+        Reading::Frequency => Some(Topic::PumpSpeed),
+        Reading::Signal => Some(Topic::Setting(SettingCode::SensorSignal)),
+        Reading::Flow => Some(Topic::Demand),
+        _ => None,
+    }
+}
+
+/// Whether a working holds a figure.
+fn holds(answer: &Evaluation, topic: Topic, figure: Entry) -> bool {
+    let Some(found) = working(answer, topic, UnitSystem::Us) else { return false };
+    let near = |told: &Entry| told.to(figure.unit).is_some_and(|told| (told - figure.value).abs() <= 1e-9 * told.abs());
+    let steps = found.steps.iter().map(|step| step.result);
+    steps.chain(found.values.iter().map(|put| put.value)).chain([found.result]).any(|told| near(&told))
 }
 
 /// Balance of the lines that a reading is one of.

@@ -4,6 +4,7 @@ use super::reading::{AtHand, last_visit, said, uneven};
 use super::when;
 use crate::locale::{finding_text, unit_name, words};
 use crate::pages::job::Desk;
+use crate::parts::equals::Equals;
 use crate::parts::group::Group;
 use crate::parts::icon::Icon;
 use crate::parts::verdict::{Level, Verdict};
@@ -93,7 +94,7 @@ fn Stop(desk: Desk) -> impl IntoView {
 fn OneReading(reading: Reading, desk: Desk, judged: Memo<Option<VisitJudged>>) -> impl IntoView {
     let open = desk.open;
     let words = words();
-    let AtHand { unit, text, verdict, fault, expects, before, write, .. } = AtHand::of(open, reading, judged);
+    let AtHand { unit, text, verdict, fault, expects, opens, before, write, .. } = AtHand::of(open, reading, judged);
     let id = format!("reading.{}", reading as usize);
     let says = format!("{id}-says");
     let leave = move |_| {
@@ -108,6 +109,10 @@ fn OneReading(reading: Reading, desk: Desk, judged: Memo<Option<VisitJudged>>) -
         verdict.get().and_then(|judged| said(&judged, open.system.get())).map(|(level, reason)| {
             view! { <Verdict level=level reason=reason /> }
         })
+    };
+    let equals = move || {
+        let of = format!("{}, {}", (words.startup.reading)(reading), expects.get().unwrap_or_default());
+        opens.get().map(|topic| view! { <Equals of=of on_open=desk.opens(topic) /> })
     };
     view! {
         <div class="reading">
@@ -127,6 +132,7 @@ fn OneReading(reading: Reading, desk: Desk, judged: Memo<Option<VisitJudged>>) -
                     on:blur=leave
                 />
                 <span class="u" aria-hidden="true">{move || unit_name(unit.get())}</span>
+                {equals}
                 <p class="msg" id=says>
                     <Show when=move || fault.with(Option::is_some)><Icon name="error" /></Show>
                     <span>{move || fault.get()}</span>

@@ -34,7 +34,7 @@ type OfWay = (&'static str, fn(usize) -> Topic);
 /// The working of a figure, by its name.
 fn topic(label: &str, place: usize) -> Option<Topic> {
     let words = &words().ways;
-    let topics: [OfWay; 17] = [
+    let topics: [OfWay; 31] = [
         (words.frame, Topic::WayFrame),
         (words.input_power, Topic::WayInput),
         (words.supply_size, Topic::WaySupply),
@@ -52,6 +52,20 @@ fn topic(label: &str, place: usize) -> Option<Topic> {
         (words.runs_out, Topic::WayVolts),
         (words.peak, Topic::WayPeak),
         (words.lifetime, Topic::WayCost),
+        (words.required, Topic::WayRequired),
+        (words.rated_input, Topic::WaySupply),
+        (words.step_up, Topic::WayStepUp),
+        (words.core_limit, Topic::WayStepUp),
+        (words.idler, Topic::WayIdler),
+        (words.lead, Topic::WayLead),
+        (words.lead_cost, Topic::WayCost),
+        (words.supply_cost, Topic::WayCost),
+        (words.equipment_cost, Topic::WayCost),
+        (words.remedy_cost, Topic::WayCost),
+        (words.line_cost, Topic::WayCost),
+        (words.first_cost, Topic::WayCost),
+        (words.yearly, Topic::WayCost),
+        (words.metal, Topic::WayMetal),
     ];
     topics.into_iter().find(|(name, _)| *name == label).map(|(_, topic)| topic(place))
 }
@@ -181,4 +195,66 @@ fn money(way: &PoweredWay, system: UnitSystem) -> Vec<(&'static str, Found)> {
         (words.lifetime, cost.lifetime.and_then(|cost| plain(money_shown(cost, 0)))),
         (words.metal, plain(metal(cost.metal, system))),
     ]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::platform::storage::demo_jobs;
+    use wellwright_core::evaluate::evaluate;
+
+    /// The first figure of a text; nothing where it holds none.
+    fn figure(text: &str) -> Option<(f64, usize)> {
+        let start = text.find(|letter: char| letter.is_ascii_digit())?;
+        let rest: String = text[start..]
+            .chars()
+            .take_while(|letter| letter.is_ascii_digit() || matches!(letter, '.' | ','))
+            .filter(|letter| *letter != ',')
+            .collect();
+        let decimals = rest.split_once('.').map_or(0, |(_, after)| after.len());
+        Some((rest.trim_end_matches('.').parse().ok()?, decimals))
+    }
+
+    #[test]
+    fn every_figure_of_every_way_opens_to_a_working_that_holds_it() {
+        let words = &words().ways;
+        // Sizes are read from a list with what the figures beside them say; the transformer is entered or the next usual.
+        let from_lists = [words.supply_size, words.supply_ground, words.transformer];
+        let mut met = 0;
+        for answer in demo_jobs().iter().map(evaluate) {
+            for place in 0..answer.ways.all.len() {
+                for system in [UnitSystem::Us, UnitSystem::Si] {
+                    for detail in details(&answer, place, system) {
+                        let Some((value, decimals)) = figure(&detail.text) else { continue };
+                        if from_lists.contains(&detail.label) {
+                            continue;
+                        }
+                        assert!(detail.topic.is_some(), "{}: {} opens nothing", detail.label, detail.text);
+                        met += 1;
+                        // The lead is told by its size, with the drop beside it.
+                        let (value, decimals) = match figure(&detail.note) {
+                            Some(note) if detail.label == words.lead => note,
+                            _ => (value, decimals),
+                        };
+                        let found = working(&answer, detail.topic.unwrap(), system).unwrap();
+                        let off = 0.500_001 * 10_f64.powi(-i32::try_from(decimals).unwrap());
+                        let steps = found.steps.iter().map(|step| step.result);
+                        let values = found.values.iter().map(|put| put.value);
+                        let limits = found.limit.iter().flat_map(|limit| [limit.actual, limit.limit]);
+                        let all = steps.chain(values).chain(limits).chain(found.more.iter().copied());
+                        // A list may tell kilowatts and kiloamperes where a formula has watts and amperes.
+                        let mut told = all.flat_map(|figure| [figure.value, figure.value / 1000.0]);
+                        assert!(
+                            told.any(|told| (told - value).abs() <= off),
+                            "{}: {} is not in {:?}",
+                            detail.label,
+                            detail.text,
+                            found.topic
+                        );
+                    }
+                }
+            }
+        }
+        assert!(met > 500, "{met}");
+    }
 }

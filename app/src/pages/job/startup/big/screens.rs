@@ -108,7 +108,7 @@ pub fn ReadingScreen(reading: Reading, walk: Walk) -> impl IntoView {
     let words = &words().startup;
     let open = walk.desk.open;
     let at_hand = AtHand::of(open, reading, last_visit(open));
-    let AtHand { unit, text, verdict, balance, fault, expects, before, write } = at_hand;
+    let AtHand { unit, text, verdict, balance, fault, expects, before, write, .. } = at_hand;
     let stops = Memo::new(move |_| at_hand.stops());
     // What to do takes the place of the keys; they stay while the 0 of 0.8 is typed.
     let is_zero = move || verdict.with(|judged| judged.as_ref().is_some_and(|judged| judged.value.value == 0.0));
