@@ -21,7 +21,7 @@ const CORE: &[(&str, &[&str])] = &[
     ("cost", CHAPTER),
     ("job", JOB),
     ("evaluate", EVALUATE),
-    ("startup", PAPERS),
+    ("startup", STARTUP),
     ("papers", PAPERS),
     ("passing", &["job"]),
 ];
@@ -30,6 +30,20 @@ const JOB: &[&str] =
     &["quantity", "numeric", "error", "finding", "standards", "water", "pump", "power", "cable", "cost"];
 const EVALUATE: &[&str] =
     &["quantity", "numeric", "error", "finding", "standards", "water", "pump", "power", "cable", "cost", "job"];
+const STARTUP: &[&str] = &[
+    "quantity",
+    "numeric",
+    "error",
+    "finding",
+    "standards",
+    "water",
+    "pump",
+    "power",
+    "cable",
+    "cost",
+    "job",
+    "evaluate",
+];
 const PAPERS: &[&str] = &[
     "quantity",
     "numeric",
@@ -43,6 +57,8 @@ const PAPERS: &[&str] = &[
     "cost",
     "job",
     "evaluate",
+    // What is entered at the drive has a working, too.
+    "startup",
 ];
 
 /// Modules of the app and what each may read beside itself.

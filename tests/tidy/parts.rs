@@ -13,6 +13,8 @@ const SHARED: &[(&str, &[&str])] = &[
     ("choice", &["field"]),
     ("quantity_field", &["field"]),
     ("worked_out", &["field"]),
+    // A sign among buttons.
+    ("equals", &[]),
     // Made of other parts.
     ("screen_settings", &["menu", "segmented"]),
     // Not seen: one is for who listens, the other reads keys.
@@ -30,6 +32,8 @@ const NOT_SHOWN: &[&str] = &[
     "Toasts",
     // Not seen.
     "Announcer",
+    // It stands behind figures of other parts.
+    "Equals",
     // At the foot of a phone only.
     "Dock",
     // Shown while something is wrong with the storage; the gallery shows how such a notice looks.

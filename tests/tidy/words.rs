@@ -187,7 +187,7 @@ const NAMES: &[(&str, &[&str])] = &[
     ),
     ("app/src/platform/share.rs", &["share", "title", "url"]),
     // Keys of the browser's storage, and of the entries there.
-    ("app/src/platform/storage.rs", &["wellwright.order", "wellwright.settings", "wellwright.seller"]),
+    ("app/src/platform/storage.rs", &["wellwright.order", "wellwright.settings", "wellwright.seller", "demo-{place}"]),
     ("app/src/platform/storage/parts.rs", &["wellwright.parts"]),
     ("app/src/platform/storage/entries.rs", &["wellwright.job.", "wellwright.before.", "job", "drafts", "sum"]),
     (

@@ -1,6 +1,7 @@
 //! The working behind an answer.
 
 mod names;
+mod spread;
 mod titles;
 mod units;
 

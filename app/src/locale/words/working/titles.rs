@@ -79,7 +79,14 @@ pub const ENGLISH: Titles = Titles {
         Topic::SavingRange(_) => "How far the saving may be off".to_owned(),
         Topic::PaysBack => "When it has paid for itself".to_owned(),
         Topic::MoreHeat => "More heat in the 480\u{a0}V lead".to_owned(),
-        Topic::Year(of) => year_in_english(of).to_owned(),
+        Topic::Year(OfYear::Row(_)) => "Where the power goes".to_owned(),
+        Topic::Year(OfYear::Energy) => "Energy of a year".to_owned(),
+        Topic::Year(OfYear::Bill) => "Bill of a year".to_owned(),
+        Topic::Year(OfYear::Water) => "Water of a year".to_owned(),
+        Topic::Year(OfYear::Performance) => "Work on the water for a kilowatt-hour".to_owned(),
+        Topic::Year(OfYear::BySpeed) => "Energy of a year, by speed".to_owned(),
+        Topic::Year(OfYear::OnOff) => "Energy of a year, on and off".to_owned(),
+        Topic::Year(OfYear::Carbon) => "Carbon dioxide of a year".to_owned(),
         Topic::Setting(code) => (crate::locale::words::startup::ENGLISH.setting)(code).to_owned(),
     },
 };
@@ -154,7 +161,14 @@ pub const SPANISH: Titles = Titles {
         Topic::SavingRange(_) => "Cuánto puede variar el ahorro".to_owned(),
         Topic::PaysBack => "Cuándo se paga".to_owned(),
         Topic::MoreHeat => "Más calor en el cable de 480\u{a0}V".to_owned(),
-        Topic::Year(of) => year_in_spanish(of).to_owned(),
+        Topic::Year(OfYear::Row(_)) => "A dónde va la potencia".to_owned(),
+        Topic::Year(OfYear::Energy) => "Energía de un año".to_owned(),
+        Topic::Year(OfYear::Bill) => "Recibo de un año".to_owned(),
+        Topic::Year(OfYear::Water) => "Agua de un año".to_owned(),
+        Topic::Year(OfYear::Performance) => "Trabajo sobre el agua por kilowatt-hora".to_owned(),
+        Topic::Year(OfYear::BySpeed) => "Energía de un año, por velocidad".to_owned(),
+        Topic::Year(OfYear::OnOff) => "Energía de un año, a encendido y apagado".to_owned(),
+        Topic::Year(OfYear::Carbon) => "Dióxido de carbono de un año".to_owned(),
         Topic::Setting(code) => (crate::locale::words::startup::SPANISH.setting)(code).to_owned(),
     },
 };
@@ -163,31 +177,5 @@ fn volts(way: Way) -> Text {
     match way {
         Way::V240 => "240\u{a0}V",
         Way::V480 => "480\u{a0}V",
-    }
-}
-
-fn year_in_english(of: OfYear) -> Text {
-    match of {
-        OfYear::Row(_) => "Where the power goes",
-        OfYear::Energy => "Energy of a year",
-        OfYear::Bill => "Bill of a year",
-        OfYear::Water => "Water of a year",
-        OfYear::Performance => "Work on the water for a kilowatt-hour",
-        OfYear::BySpeed => "Energy of a year, by speed",
-        OfYear::OnOff => "Energy of a year, on and off",
-        OfYear::Carbon => "Carbon dioxide of a year",
-    }
-}
-
-fn year_in_spanish(of: OfYear) -> Text {
-    match of {
-        OfYear::Row(_) => "A dónde va la potencia",
-        OfYear::Energy => "Energía de un año",
-        OfYear::Bill => "Recibo de un año",
-        OfYear::Water => "Agua de un año",
-        OfYear::Performance => "Trabajo sobre el agua por kilowatt-hora",
-        OfYear::BySpeed => "Energía de un año, por velocidad",
-        OfYear::OnOff => "Energía de un año, a encendido y apagado",
-        OfYear::Carbon => "Dióxido de carbono de un año",
     }
 }
