@@ -15,7 +15,7 @@ use crate::water::head::pressure_head;
 
 const BEST: Symbol = Symbol::of("q", "e");
 const SHARE: Symbol = Symbol::of("x", "b");
-const TAKES: Symbol = Symbol::of("H", "s");
+pub(super) const TAKES: Symbol = Symbol::of("H", "s");
 
 /// Writes what the curve, carried to the highest frequency, has at a flow that was found: its own flow and head there, and
 /// the head at that frequency. The flow is the answer.

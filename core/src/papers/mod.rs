@@ -5,6 +5,7 @@ mod break_even;
 mod conversion;
 mod cooling;
 mod cost;
+mod curve;
 mod demand;
 mod fall;
 mod flat;

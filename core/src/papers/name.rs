@@ -275,6 +275,8 @@ pub enum Name {
     CurveFlow,
     /// Head of the curve there.
     CurveHead,
+    /// Power of the curve there.
+    CurvePower,
     /// Speed over that of the curve.
     SpeedRatio,
     /// Power at the pump's shaft.

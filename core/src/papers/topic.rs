@@ -126,6 +126,8 @@ pub enum Topic {
     FlatUnbalance(Way),
     /// Cost of the conductor that pays over the years.
     EconomicSize(Way),
+    /// A point of the pump's curve, by its place in the table.
+    CurvePoint(usize),
     /// How deep a piece of a way's curve reaches, by its place, and what it costs at both ends.
     Piece(Way, usize, Basis),
     /// How far the saving may be off.

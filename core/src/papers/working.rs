@@ -5,8 +5,8 @@ use super::name::Name;
 use super::sheet::Sheet;
 use super::topic::Topic;
 use super::{
-    break_even, cooling, cost, demand, fall, flat, full_speed, head, lead, level, motor, outlook, pipe, pump, safety,
-    service, steps, suction, ways,
+    break_even, cooling, cost, curve, demand, fall, flat, full_speed, head, lead, level, motor, outlook, pipe, pump,
+    safety, service, steps, suction, ways,
 };
 use crate::cable::reactance::Build;
 use crate::evaluate::Evaluation;
@@ -194,6 +194,7 @@ pub fn working(evaluation: &Evaluation, topic: Topic, system: UnitSystem) -> Opt
         Topic::Alternating(way) => service::alternating(evaluation, way, sheet),
         Topic::FlatUnbalance(way) => flat::unbalance(evaluation, way, sheet),
         Topic::EconomicSize(way) => service::economic(evaluation, way, sheet),
+        Topic::CurvePoint(place) => curve::point(evaluation, place, sheet),
         Topic::Piece(way, place, basis) => steps::step(evaluation, (way, place, basis), sheet),
         Topic::SavingRange(basis) => outlook::range(evaluation, basis, sheet),
         Topic::PaysBack => outlook::pays_back(evaluation, sheet),

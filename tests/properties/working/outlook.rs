@@ -41,6 +41,7 @@ pub fn topics() -> Vec<Topic> {
     all.extend(Basis::ALL.map(Topic::SavingRange));
     all.extend([Topic::PaysBack, Topic::MoreHeat]);
     all.extend(SETTINGS.map(Topic::Setting));
+    all.extend((0..10).map(Topic::CurvePoint));
     for basis in Basis::ALL {
         all.extend(Way::ALL.into_iter().flat_map(|way| (0..PIECES).map(move |place| Topic::Piece(way, place, basis))));
     }
@@ -53,6 +54,10 @@ pub fn own(answer: &Evaluation, topic: Topic) -> Option<Entry> {
         Topic::Piece(way, place, _) => {
             let piece = answer.sweep.as_ref()?.way(way).pieces.get(place)?;
             Entry::new(in_feet(piece.to), Unit::Foot)
+        }
+        Topic::CurvePoint(place) => {
+            let (_, points) = answer.water.pump.as_ref()?.points();
+            Entry::new(in_feet(points.get(place)?.1), Unit::Foot)
         }
         Topic::SavingRange(basis) => Entry::new(saving_range(answer).ok()??.on(basis)?.median, Unit::Dollar),
         Topic::PaysBack => {

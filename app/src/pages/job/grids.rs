@@ -69,7 +69,11 @@ pub fn here(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
         both(words.metal, &|lead, way| {
             opens(Cell::Figure(mass(lead.metal, system)), Topic::CableCost(way.way, Basis::Cable))
         }),
-        both(words.reach, &|lead, _| Cell::Figure(reach(lead.run.to, system))),
+        both(words.reach, &|lead, way| {
+            let last = way.pieces.iter().position(|piece| piece.to >= lead.run.to);
+            let shown = Cell::Figure(reach(lead.run.to, system));
+            last.map_or(shown.clone(), |place| opens(shown, Topic::Piece(way.way, place, Basis::Installed)))
+        }),
     ]))
 }
 
@@ -92,7 +96,7 @@ pub fn service(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
         [opens(low, topic(Way::V240)), opens(high, topic(Way::V480))]
     };
     let mut rows = vec![
-        (words.duty_amps, of(&|lead| Some(amps(lead.current)))),
+        (words.duty_amps, duty_amps(answer)),
         (
             words.temperature,
             worked(Topic::LeadTemperature, of(&|lead| Some(Cell::Figure(temperature(lead.warm.temperature, system))))),
@@ -115,6 +119,15 @@ pub fn service(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
     Some(by_way(rows))
 }
 
+/// The current of both leads in service, with the working that it comes from.
+fn duty_amps(answer: &Evaluation) -> [Cell; 2] {
+    Way::ALL.map(|way| match &answer.service[way as usize] {
+        Some(lead) if lead.at_duty => opens(amps(lead.current), Topic::RunningCurrent(way)),
+        Some(lead) => opens(amps(lead.current), Topic::MotorCurrent(way)),
+        None => Cell::words("–"),
+    })
+}
+
 /// What each way costs at the job's depth; in cents only where whole dollars would not add up.
 #[must_use]
 pub fn costs(answer: &Evaluation) -> Option<Grid> {
@@ -124,7 +137,7 @@ pub fn costs(answer: &Evaluation) -> Option<Grid> {
     let worked = |amount, way, basis| opens(dollars(amount, decimals), Topic::CableCost(way, basis));
     let mut rows = vec![
         (words.cable, leads(here, sweep, &|lead, way| worked(lead.cable, way.way, Basis::Cable))),
-        (words.equipment, leads(here, sweep, &|lead, _| dollars(lead.outfit.cost.total(), decimals))),
+        (words.equipment, leads(here, sweep, &|lead, way| worked(lead.outfit.cost.total(), way.way, Basis::Installed))),
         (words.installed, leads(here, sweep, &|lead, way| worked(lead.installed, way.way, Basis::Installed))),
     ];
     if sweep.has_lifetime() {
@@ -163,15 +176,15 @@ pub fn steps(answer: &Evaluation, system: UnitSystem, basis: Basis) -> Option<Gr
     let table = &words().tables;
     let cells = |way: &WaySweep, place: usize, piece: &Piece| {
         let run = piece.run;
-        let opens = |shown| Cell::Worked(shown, Topic::Piece(way.way, place, basis));
-        let cost = |at| opens(money_shown(way.cost_on(piece, at, basis), 0));
+        let cost = |at| Cell::Figure(money_shown(way.cost_on(piece, at, basis), 0));
         vec![
             Cell::words((words().answer.way_short)(way.way)),
             Cell::Figure(power(run.motor, system)),
             Cell::words(conductor(run.run.conductor)),
             Cell::words(lead_size(run.run.ground)),
-            opens(reach(piece.from, system)),
-            opens(reach(piece.to, system)),
+            Cell::Figure(reach(piece.from, system)),
+            // One working holds all of a row.
+            Cell::Worked(reach(piece.to, system), Topic::Piece(way.way, place, basis)),
             Cell::words(why(run.run.governs)),
             Cell::words((words().ways.remedy)(piece.outfit.remedy)),
             cost(piece.from),
@@ -214,8 +227,10 @@ pub fn curve(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
     let charts = &words().charts;
     let table = curve_table(answer, system)?;
     let cell = |shown: Option<_>| shown.map_or_else(|| Cell::words("–"), Cell::Figure);
-    let rows = table.rows.into_iter().map(|row| {
-        vec![Cell::Figure(row.flow), Cell::Figure(row.head), cell(row.takes), cell(row.efficiency), cell(row.shaft)]
+    // One working holds all of a row.
+    let rows = table.rows.into_iter().enumerate().map(|(place, row)| {
+        let head = opens(Cell::Figure(row.head), Topic::CurvePoint(place));
+        vec![Cell::Figure(row.flow), head, cell(row.takes), cell(row.efficiency), cell(row.shaft)]
     });
     Some(Grid {
         columns: vec![charts.flow, charts.head, charts.takes, charts.efficiency, charts.shaft],
@@ -241,7 +256,7 @@ pub fn ways(answer: &Evaluation) -> Option<Grid> {
         (words.drive_sends, by(&|way| volts(way.sending(), 0))),
         (words.motor_connected, by(&|way| volts(wellwright_core::quantity::volts(way.rated_volts()), 0))),
         (words.nameplate_amps, by(&nameplate)),
-        (words.table_amps, by(&|way| amps(currents[way as usize].table))),
+        (words.table_amps, by(&|way| opens(amps(currents[way as usize].table), Topic::MotorCurrent(way)))),
         (words.sizing_amps, by(&|way| opens(amps(currents[way as usize].sizing), Topic::MotorCurrent(way)))),
     ]))
 }
@@ -361,6 +376,7 @@ fn of_water(job: &Job, row: &dyn Fn(&'static str, &str, bool) -> Vec<Cell>) -> V
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::locale::Shown;
     use crate::pages::job::year;
     use crate::platform::storage::demo_jobs;
     use wellwright_core::evaluate::evaluate;
@@ -390,8 +406,33 @@ mod tests {
         jobs
     }
 
+    fn worked(cell: &Cell) -> Option<Topic> {
+        match cell {
+            Cell::Worked(_, topic) => Some(*topic),
+            _ => None,
+        }
+    }
+
+    /// Whether a working holds a figure as a table tells it.
+    fn holds(answer: &Evaluation, topic: Topic, system: UnitSystem, shown: &Shown) -> bool {
+        let found = working(answer, topic, system).unwrap();
+        let decimals = shown.figure.split_once('.').map_or(0, |(_, after)| after.len());
+        // A depth that a size reaches is rounded to its safe side.
+        let share = if matches!(topic, Topic::Piece(..)) { 1.000_001 } else { 0.500_001 };
+        let off = share * 10_f64.powi(-i32::try_from(decimals).unwrap());
+        // A table tells kilowatts and percent where a formula has watts and a share.
+        let times = match shown.unit {
+            "kW" if matches!(topic, Topic::Year(_)) => 0.001,
+            "%" if matches!(topic, Topic::CurvePoint(_)) => 100.0,
+            _ => 1.0,
+        };
+        figures_of(&found).iter().any(|figure| (figure.value * times - shown.value).abs() <= off)
+    }
+
     #[test]
-    fn a_figure_that_opens_stands_in_its_working() {
+    fn every_figure_of_every_table_stands_in_a_working_that_opens() {
+        let tables = &words().tables;
+        let typed = [tables.drive_sends, tables.motor_connected, tables.nameplate_amps];
         let mut opened = 0;
         for job in with_duties() {
             let answer = evaluate(&job);
@@ -399,21 +440,25 @@ mod tests {
                 let mut grids = vec![here(&answer, system), service(&answer, system), costs(&answer), ways(&answer)];
                 grids.extend([year::rows(&answer, system), year::summary(&answer, system)]);
                 grids.extend(Basis::ALL.map(|basis| steps(&answer, system, basis)));
+                grids.push(curve(&answer, system));
                 for row in grids.into_iter().flatten().flat_map(|grid| grid.rows) {
                     let name = row[0].text();
-                    for cell in &row {
-                        let Cell::Worked(shown, topic) = cell else { continue };
-                        let found = working(&answer, *topic, system).unwrap();
-                        let decimals = shown.figure.split_once('.').map_or(0, |(_, after)| after.len());
-                        // A depth that a size reaches is rounded to its safe side.
-                        let share = if matches!(topic, Topic::Piece(..)) { 1.000_001 } else { 0.500_001 };
-                        let off = share * 10_f64.powi(-i32::try_from(decimals).unwrap());
-                        // A table tells kilowatts, a formula watts.
-                        let watts = if shown.unit == "kW" && matches!(topic, Topic::Year(_)) { 1000.0 } else { 1.0 };
-                        let near = |figure: &Measured| (figure.value / watts - shown.value).abs() <= off;
-                        let told = figures_of(&found).iter().any(near);
-                        assert!(told, "{name}: {} is not in {topic:?}", shown.text());
-                        opened += 1;
+                    let topics: Vec<Topic> = row.iter().filter_map(worked).collect();
+                    for cell in &row[1..] {
+                        match cell {
+                            Cell::Words(_) => {}
+                            Cell::Worked(shown, topic) => {
+                                let told = holds(&answer, *topic, system, shown);
+                                assert!(told, "{name}: {} is not in {topic:?}", shown.text());
+                                opened += 1;
+                            }
+                            // The working of its row holds it, or it is what was put in.
+                            Cell::Figure(shown) => {
+                                let told = topics.iter().any(|topic| holds(&answer, *topic, system, shown));
+                                let put_in = typed.contains(&name.as_str());
+                                assert!(told || put_in, "{name}: {} opens nothing", shown.text());
+                            }
+                        }
                     }
                 }
             }

@@ -21,9 +21,9 @@ pub fn Outlook(
     let told = move |(text, topic): Said| {
         let opens = topic.map(|topic| {
             let of = (crate::locale::words().working.title)(topic);
-            view! { " " <Equals of=of on_open=desk.opens(topic) /> }
+            view! { <Equals of=of on_open=desk.opens(topic) /> }
         });
-        view! { <p>{text}{opens}</p> }
+        view! { <p><span>{text}</span>{opens}</p> }
     };
     view! {
         <Show when=move || said.with(|said| !said.is_empty())>

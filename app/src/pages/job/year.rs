@@ -92,17 +92,17 @@ pub fn rows(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
     ];
     let row = |(place, row): (usize, &YearRow)| {
         let power = row.power;
-        let opens = |shown| Cell::Worked(shown, Topic::Year(OfYear::Row(place)));
-        let watts = |power: Power| opens(shown(in_watts(power), 0, unit_name(Unit::Watt)));
+        let watts = |power: Power| Cell::Figure(shown(in_watts(power), 0, unit_name(Unit::Watt)));
         vec![
             row.drawn.map_or(Cell::words(words.at_rating), |drawn| Cell::Figure(flow(drawn.flow, system))),
             Cell::Figure(locale::result(Entry::new(power.hours, Unit::Hour))),
-            opens(kilowatts(power.shaft)),
+            Cell::Figure(kilowatts(power.shaft)),
             watts(power.motor),
             watts(power.lead),
             watts(power.equipment),
             watts(power.supply),
-            opens(kilowatts(power.metered)),
+            // One working holds all of a row.
+            Cell::Worked(kilowatts(power.metered), Topic::Year(OfYear::Row(place))),
         ]
     };
     Some(Grid { columns, rows: year.rows.iter().enumerate().map(row).collect() })

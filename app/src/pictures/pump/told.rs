@@ -8,9 +8,6 @@ use wellwright_core::pump::affinity::efficiency_of;
 use wellwright_core::pump::power::shaft_power_of;
 use wellwright_core::quantity::{Power, Unit, UnitSystem, VolumeRate, in_horsepower, in_kilowatts};
 
-/// Steps from the least to the largest flow of the table.
-const STEPS: u32 = 8;
-
 /// The picture in a few sentences.
 #[must_use]
 pub fn described(answer: &Evaluation, control: Control, units: UnitSystem) -> String {
@@ -78,10 +75,9 @@ pub struct CurveTable {
 #[must_use]
 pub fn curve_table(answer: &Evaluation, units: UnitSystem) -> Option<CurveTable> {
     let (pump, system) = (answer.water.pump.as_ref()?, answer.water.system.as_ref()?);
-    let at = pump.frequency().unwrap_or(pump.band.1);
+    let (at, points) = pump.points();
     let ratio = pump.ratio(at).ok()?;
-    let rows: Vec<CurveRow> = pump
-        .trace(at, STEPS)
+    let rows: Vec<CurveRow> = points
         .into_iter()
         .map(|(rate, lift)| CurveRow {
             flow: flow(rate, units),

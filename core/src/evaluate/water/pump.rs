@@ -102,6 +102,13 @@ impl Pumping {
         speed_ratio(frequency, self.curve_frequency)
     }
 
+    /// Points of the curve for a table, at the frequency of the duty, or at the highest where there is no duty.
+    #[must_use]
+    pub fn points(&self) -> (Frequency, Trace) {
+        let at = self.frequency().unwrap_or(self.band.1);
+        (at, self.trace(at, TABLE_STEPS))
+    }
+
     /// The curve at a frequency in this many steps; empty without a curve.
     #[must_use]
     pub fn trace(&self, frequency: Frequency, steps: u32) -> Trace {
@@ -111,6 +118,9 @@ impl Pumping {
         (0..=steps).filter_map(|step| Some((flow(step), head_of(curve, flow(step), ratio).ok()?))).collect()
     }
 }
+
+/// Steps from the least to the largest flow of a table.
+const TABLE_STEPS: u32 = 8;
 
 impl System {
     /// The head that it takes, up to a flow, in this many steps.
