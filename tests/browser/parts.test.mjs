@@ -75,7 +75,7 @@ test('a table sorts by any column, up, down and back', async (t) => {
   const head = app.table('Every size and how deep it reaches').getByRole('columnheader', { name: 'To', exact: true });
   const depths = async () => {
     const rows = (await app.steps.allInnerTexts()).slice(1).map(plain);
-    return rows.map((row) => Number(row.match(/([\d,]+) ft (?:ampacity|voltage)/)[1].replaceAll(',', '')));
+    return rows.map((row) => Number(row.match(/([\d,]+) ft (?:= )?(?:ampacity|voltage)/)[1].replaceAll(',', '')));
   };
   const asItWas = await depths();
   const up = [...asItWas].sort((a, b) => a - b);

@@ -345,7 +345,7 @@ pub const SPANISH: Ways = Ways {
     runs_out: "El voltaje alcanza hasta",
     peak: "Pico en el motor, sin filtro",
     lead: "Cable del motor",
-    lead_cost: "Cable del motor",
+    lead_cost: "Costo del cable",
     supply_cost: "Alimentador",
     equipment_cost: "Equipo",
     remedy_cost: "Filtro en el variador",
