@@ -14,7 +14,7 @@ const same = new Set([
   // Names: the page, the demo jobs, languages by their own name, a file that the test hands over.
   ...['wellwright', 'brindle', 'wash', 'low', 'saddle', 'quill', 'flat', 'english', 'español', 'json'],
   // Gauges, standards and their publishers.
-  ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'asme', 'iapws', 'nema', 'nist'],
+  ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'asme', 'iapws', 'nema', 'nist', 'ansi', 'isa'],
   // Units, and what pipes are sold by.
   ...['gpm', 'gal', 'psi', 'kpa', 'watts', 'pvc', 'sdr', 'sidr', 'kva', 'kwh', 'kelvin', 'fahrenheit', 'csv', 'usd'],
   // Forms of files and codes, and a size of paper.
@@ -24,7 +24,7 @@ const same = new Set([
     'piecewise', 'cubic', 'interpolation', 'karassik', 'pump', 'handbook', 'moody', 'friction', 'factors', 'for', 'pipe',
     'joukowsky', 'über', 'den', 'hydraulischen', 'stoß', 'wasserleitungsröhren', 'wylie', 'streeter', 'transients', 'systems',
     'saunders', 'riding', 'the', 'reflected', 'wave', 'ias', 'iec', 'thomson', 'lord', 'economy', 'conductors', 'electricity',
-    'munson', 'fundamentals', 'fluid', 'mechanics', 'table', 'hydraulic', 'tables'],
+    'mckay', 'beckman', 'conover', 'technometrics', 'munson', 'fundamentals', 'fluid', 'mechanics', 'table', 'hydraulic', 'tables'],
   // Functions and indices in formulas; `sin` is also Spanish for “without”.
   ...['sin', 'cos', 'max', 'min', 'log', 'thd', 'tdd', 'sce', 'scr'],
   // Spelt alike in both, with one meaning.

@@ -15,7 +15,7 @@ const SAVED: Symbol = Symbol::plain("S");
 const DISCOUNT: Symbol = Symbol::plain("i");
 const TIME: Symbol = Symbol::plain("t");
 const DISCOUNTED: Symbol = Symbol::of("t", "i");
-const MORE: Symbol = Symbol::of("P", "more");
+const MORE: Symbol = Symbol::plain("ΔP");
 /// The saving that a tenth, a half and nine tenths of the points stay below.
 const SAMPLED: [Symbol; 3] = [Symbol::of("S", "10"), Symbol::of("S", "50"), Symbol::of("S", "90")];
 

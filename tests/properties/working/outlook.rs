@@ -187,7 +187,7 @@ const MEETS: [&str; 22] = [
     "SavingRange S_E,2",
     "PaysBack t",
     "PaysBack t_i",
-    "MoreHeat P_more",
+    "MoreHeat ΔP",
     "Year P_u",
     "Year n_l",
     "Year C_E",
@@ -197,8 +197,8 @@ const MEETS: [&str; 22] = [
     "Year m_CO₂",
     "Year t_3",
     "Setting I_ol",
-    "Setting I_dry",
-    "Setting p_trip",
+    "Setting I_min",
+    "Setting p_t",
 ];
 
 #[test]

@@ -249,7 +249,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
     };
     let below = move || match here.get() {
         Page::Water => view! { <water::Below desk=desk /> }.into_any(),
-        Page::Pump => view! { <pump::Below open=desk.open /> }.into_any(),
+        Page::Pump => view! { <pump::Below open=desk.open on_working=desk.opener() /> }.into_any(),
         Page::Power => view! { <power::Below desk=desk /> }.into_any(),
         Page::Cable => view! { <cable::Below desk=desk /> }.into_any(),
         Page::Cost => view! { <cost::Below desk=desk /> }.into_any(),

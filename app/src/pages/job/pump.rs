@@ -157,10 +157,17 @@ pub fn Picture(
 pub fn Below(
     /// The job whose curve it lists.
     open: Open,
+    /// Opens the working of a point; without it the points are plain.
+    #[prop(optional)]
+    on_working: Option<Callback<Topic>>,
 ) -> impl IntoView {
     let points = Memo::new(move |_| open.answer.with(|answer| grids::curve(answer, open.system.get())));
     let hint = Signal::derive(move || open.answer.with(|answer| grids::curve_hint(answer, open.system.get())));
-    view! { <Table title=words().charts.pump hint=hint grid=points /> }
+    let title = words().charts.pump;
+    match on_working {
+        Some(working) => view! { <Table title=title hint=hint grid=points on_working=working /> }.into_any(),
+        None => view! { <Table title=title hint=hint grid=points /> }.into_any(),
+    }
 }
 
 /// The answers of the page, for the papers.

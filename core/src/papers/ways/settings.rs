@@ -22,10 +22,10 @@ const SIGNAL: Symbol = Symbol::of("I", "p");
 const SETPOINT: Symbol = Symbol::of("p", "s");
 const SPAN: Symbol = Symbol::of("p", "20");
 const RUNNING: Symbol = Symbol::of("I", "l");
-const DRY_CURRENT: Symbol = Symbol::of("I", "dry");
-const DRY_SHARE: Symbol = Symbol::of("k", "dry");
+const DRY_CURRENT: Symbol = Symbol::of("I", "min");
+const DRY_SHARE: Symbol = Symbol::of("k", "min");
 const RATING: Symbol = Symbol::of("p", "max");
-const TRIP: Symbol = Symbol::of("p", "trip");
+const TRIP: Symbol = Symbol::of("p", "t");
 const TRIP_SHARE: Symbol = Symbol::of("k", "p");
 
 pub(super) fn setting(evaluation: &Evaluation, code: SettingCode, mut sheet: Sheet) -> Option<Working> {
