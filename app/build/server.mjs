@@ -7,10 +7,14 @@ const lastPort = 65535;
 
 /**
  * Serves `folder` at `port`, or at the next free one. Port 0 stands for any free one.
- * Browsers ask again for every file, so a new build shows at the next reload.
+ * Browsers keep what is named by its bytes, and ask again for every other file, so a new build shows at the next reload.
  */
 export function listen(folder, port) {
-  const server = createServer(sirv(folder, { dev: true, etag: true }));
+  const setHeaders = (response, path) => {
+    const forGood = /-[0-9a-f]{16}\.\w+$/.test(path);
+    response.setHeader('cache-control', forGood ? 'public, max-age=31536000, immutable' : 'no-cache');
+  };
+  const server = createServer(sirv(folder, { dev: true, etag: true, setHeaders }));
   return new Promise((resolve, reject) => {
     server.on('error', (error) => {
       if (error.code !== 'EADDRINUSE' || port >= lastPort) return reject(error);

@@ -33,8 +33,9 @@ if (storage?.persist) {
 
 async function keep() {
   const workers = navigator.serviceWorker;
-  // A frame on another site is no place to keep things, and often may not.
-  if (!workers || window.self !== window.top) return;
+  // A frame on another site is no place to keep things, and often may not; what is made for frames keeps nothing at all.
+  const embedded = window.self !== window.top || new URLSearchParams(window.location.search).has('embed');
+  if (!workers || embedded) return;
   let agreed = false;
   let hadWorker = Boolean(workers.controller);
   const reload = () => {

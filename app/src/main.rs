@@ -16,7 +16,12 @@ use routes::Route;
 
 fn main() {
     platform::note_failures();
-    leptos::mount::mount_to_body(Page);
+    // Inside a page of somebody else nothing that is stored is touched.
+    if pages::embed::is_asked_for() {
+        leptos::mount::mount_to_body(pages::embed::Embed);
+    } else {
+        leptos::mount::mount_to_body(Page);
+    }
 }
 
 /// A screen: it stays while the pages of one job are turned.
@@ -24,6 +29,7 @@ fn main() {
 enum Screen {
     Jobs,
     Job(String),
+    Show(String),
     Gallery,
 }
 
@@ -39,6 +45,7 @@ fn Page() -> impl IntoView {
     let screen = Memo::new(move |_| match app.route.get() {
         Route::Jobs | Route::Add(_) => Screen::Jobs,
         Route::Job(id, _) => Screen::Job(id),
+        Route::Show(id) => Screen::Show(id),
         Route::Gallery => Screen::Gallery,
     });
     // What a link brings is looked at on the list; its letters do not stay in the address.
@@ -61,6 +68,7 @@ fn Page() -> impl IntoView {
             {move || match screen.get() {
                 Screen::Jobs => view! { <pages::jobs::Jobs /> }.into_any(),
                 Screen::Job(id) => view! { <pages::job::JobPage id=id /> }.into_any(),
+                Screen::Show(id) => view! { <pages::show::ShowPage id=id /> }.into_any(),
                 Screen::Gallery => view! { <pages::gallery::Gallery /> }.into_any(),
             }}
         }

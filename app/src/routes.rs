@@ -61,6 +61,8 @@ pub enum Route {
     Jobs,
     /// A page of a job, by the job's id.
     Job(String, Page),
+    /// A job for the customer's side of the table, by its id.
+    Show(String),
     /// The gallery of parts.
     Gallery,
     /// The list, with the letters of a job that came by a link.
@@ -81,6 +83,7 @@ impl Route {
                 let page = Page::ALL.into_iter().find(|page| page.slug() == slug).unwrap_or_default();
                 Self::Job(id.to_owned(), page)
             }
+            Some(("show", id)) if !id.is_empty() => Self::Show(id.to_owned()),
             Some(("add", letters)) => Self::Add(letters.to_owned()),
             _ => Self::Jobs,
         }
@@ -92,6 +95,7 @@ impl Route {
         match self {
             Self::Jobs => "#/".to_owned(),
             Self::Job(id, page) => format!("#/job/{id}/{}", page.slug()),
+            Self::Show(id) => format!("#/show/{id}"),
             Self::Gallery => "?gallery".to_owned(),
             Self::Add(letters) => format!("#/add/{letters}"),
         }
@@ -136,7 +140,7 @@ mod tests {
     #[test]
     fn addresses_read_back_as_written() {
         let jobs = Page::ALL.map(|page| Route::Job("k3f-0a".into(), page));
-        for route in jobs.into_iter().chain([Route::Jobs, Route::Add("1.AbC-_".into())]) {
+        for route in jobs.into_iter().chain([Route::Jobs, Route::Show("k3f-0a".into()), Route::Add("1.AbC-_".into())]) {
             assert_eq!(Route::parse("", &route.href()), route);
         }
         assert_eq!(Route::parse(&Route::Gallery.href(), "#/"), Route::Gallery);

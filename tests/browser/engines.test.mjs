@@ -1,9 +1,10 @@
 // The main journeys in the other engines: a new job, its curve, a reload, no network, a newer build, two tabs, a full
-// storage, tabs that are killed, print, a file. Chromium has tests of its own for each of them.
+// storage, tabs that are killed, print, a file, a page inside another. Chromium has tests of its own for each of them.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { after, before, describe, test } from 'node:test';
 import { By, Key } from 'selenium-webdriver';
+import { around, bare } from './support/around.mjs';
 import { engines, startEngine } from './support/engines.mjs';
 import { fillUp } from './support/full.mjs';
 import { host } from './support/host.mjs';
@@ -101,6 +102,20 @@ for (const name of engines) {
       await page.says(demo);
       return { site, driver, page };
     }
+
+    test('inside a page at another origin the curve says its result and is moved', async (t) => {
+      const { site, driver, page } = await visit(t);
+      const pages = {};
+      const origin = await around(t, pages);
+      pages['/'] = bare(`<script src="${site.url}embed.js"></script><wellwright-curve motor="5hp" depth="620ft"></wellwright-curve>
+        <script>addEventListener('wellwright-result', ({ detail }) => { window.depth = detail.result.at_depth.depth.value; });</script>`);
+      await driver.get(`${origin}/`);
+      await page.until('return window.depth === 620');
+      await page.run('document.querySelector("wellwright-curve").set({ depth: "400ft" })');
+      await page.until('return window.depth === 400');
+      // The frame has the height that it told.
+      await page.until('return heard.some(({ type, height }) => type === "size" && document.querySelector("wellwright-curve").shadowRoot.firstChild.style.height === `${height}px`)');
+    });
 
     test('a new job is filled, its curve is drawn, and all is there after a reload', async (t) => {
       const { page } = await visit(t);

@@ -23,7 +23,7 @@ const CORE: &[(&str, &[&str])] = &[
     ("evaluate", EVALUATE),
     ("startup", STARTUP),
     ("papers", PAPERS),
-    ("passing", &["job"]),
+    ("passing", &["job", "quantity"]),
 ];
 const CHAPTER: &[&str] = &["quantity", "numeric", "error", "finding", "standards", "table"];
 const JOB: &[&str] =

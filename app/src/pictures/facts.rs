@@ -75,7 +75,7 @@ fn lasting(sweep: &Sweep, basis: Basis) -> Option<Length> {
 
 /// The whole picture in words: pump, levels, bottom, and size and cost of both ways.
 #[must_use]
-pub fn described(facts: &Facts, answer: &Evaluation, basis: Basis, system: UnitSystem) -> String {
+pub fn described(facts: &Facts, answer: &Evaluation, money: Option<Basis>, system: UnitSystem) -> String {
     let (words, say) = (words(), |length| locale::depth(length, system).text());
     let picture = &words.picture;
     let known = if facts.on_surface { picture.alt_lead } else { picture.alt };
@@ -91,8 +91,10 @@ pub fn described(facts: &Facts, answer: &Evaluation, basis: Basis, system: UnitS
         here.map_or_else(
             || format!("{name}: {}", words.answer.no_size),
             |here| {
+                let size = locale::conductor(here.run.run.conductor);
+                let Some(basis) = money else { return format!("{name}: {size}") };
                 let cost = here.cost(basis).unwrap_or(here.installed);
-                (picture.alt_way)(name, &locale::conductor(here.run.run.conductor), &locale::money(cost, 0))
+                (picture.alt_way)(name, &size, &locale::money(cost, 0))
             },
         )
     });

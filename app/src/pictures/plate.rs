@@ -39,6 +39,12 @@ pub fn Plate(
     paper: (f64, f64),
     /// Whether it is for paper alone: drawn in lines that are sharp at any size, and nothing to take hold of.
     on_paper: bool,
+    /// Whether it tells money: without it the curve stands without figures of cost.
+    #[prop(default = Signal::stored(true))]
+    money: Signal<bool>,
+    /// Whether the depth can be moved on the rod.
+    #[prop(default = true)]
+    movable: bool,
 ) -> impl IntoView {
     let (room, canvas) = (NodeRef::<Div>::new(), NodeRef::<Canvas>::new());
     let size = RwSignal::new((0.0, 0.0));
@@ -57,6 +63,7 @@ pub fn Plate(
         lettering: lettering.get(),
         system: system.get(),
         basis: basis.get(),
+        money: money.get(),
     });
     let drawn = move || {
         let view = view.get();
@@ -98,7 +105,7 @@ pub fn Plate(
                 </Show>
                 <Show when=move || !on_paper>
                     <Probe answer=answer view=view />
-                    <Target depth=depth on_surface=on_surface view=view held=held on_grab=on_grab on_depth=on_depth />
+                    {movable.then(|| view! { <Target depth=depth on_surface=on_surface view=view held=held on_grab=on_grab on_depth=on_depth /> })}
                 </Show>
             </Show>
         </div>

@@ -44,8 +44,12 @@ pub fn probed(sweep: &Sweep, view: &View, depth: Length) -> Probed {
         let text = line.piece_at(depth).map_or_else(
             || format!("{name}: {}", words().answer.no_size),
             |piece| {
+                let size = locale::conductor(piece.run.run.conductor);
+                if !view.money {
+                    return format!("{name}: {size}");
+                }
                 let cost = line.cost_on(piece, depth, view.basis);
-                (words().picture.probe_way)(&name, &locale::conductor(piece.run.run.conductor), &locale::money(cost, 0))
+                (words().picture.probe_way)(&name, &size, &locale::money(cost, 0))
             },
         );
         Reading { way: line.way, x: grid.at(line, depth).map(|at| at.x), text }
@@ -139,6 +143,9 @@ fn walk(event: &KeyboardEvent, at: RwSignal<Option<Length>>, answer: Memo<Evalua
         "ArrowDown" | "ArrowRight" => true,
         "ArrowUp" | "ArrowLeft" => false,
         "Escape" => {
+            if at.get_untracked().is_some() {
+                event.prevent_default();
+            }
             at.set(None);
             return;
         }

@@ -28,6 +28,8 @@ pub struct View {
     pub system: UnitSystem,
     /// What is counted in.
     pub basis: Basis,
+    /// Whether figures of money are written.
+    pub money: bool,
 }
 
 /// A picture: marks from the lowest to the highest, then labels.
@@ -140,27 +142,29 @@ fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, ma
     let line = here.map(|here| grid.scale.y(here.depth));
     // On a phone the sizes come first; the costs stand above the picture.
     let narrow = layout.compact && layout.width < 400.0 * layout.grown;
+    // Without money the depth line has no costs to tell and no saving between them.
+    let costs: &[here::Spot] = if view.money { &spots } else { &[] };
     let harm = |found: &Dimension| {
         let mut tried = board.clone();
-        saving::write(&mut tried, &mut Vec::new(), found, &spots, layout);
-        let costs = if narrow { 0 } else { here::write_costs(&mut tried, &spots, layout.compact) };
+        saving::write(&mut tried, &mut Vec::new(), found, costs, layout);
+        let costs = if narrow { 0 } else { here::write_costs(&mut tried, costs, layout.compact) };
         costs as f64 + sizes::write_in_use(&mut tried, &ways, line, layout.compact)
     };
-    let dimension = saving::place(board, &ways, &spots, layout, harm);
+    let dimension = saving::place(board, &ways, costs, layout, harm);
     if let Some(found) = &dimension {
-        saving::write(board, marks, found, &spots, layout);
+        saving::write(board, marks, found, costs, layout);
     }
     let clear = |from: &Point| dimension.as_ref().is_none_or(|found| (from.y - found.y).abs() > 5.0);
     let hairs = hatch(sweep, &grid, view.system, 7.0).into_iter().filter(|(from, _)| clear(from));
     marks.splice(under..under, hairs.map(|(from, to)| Mark::line(from, to, Pen::Hair, Tint::Hatch)));
     if !narrow {
-        here::write_costs(board, &spots, layout.compact);
+        here::write_costs(board, costs, layout.compact);
     }
     rings(sweep, &grid, view, board, marks);
     names::write_ends(board, marks, &ways, view.system, layout.compact);
     sizes::write_in_use(board, &ways, line, layout.compact);
     if narrow {
-        here::write_costs(board, &spots, layout.compact);
+        here::write_costs(board, costs, layout.compact);
     }
     beside::write(board, &others);
     sizes::write_others(board, &ways, line, layout.compact);
@@ -194,6 +198,9 @@ fn cost_axis(grid: &Grid, view: &View, board: &mut Board, marks: &mut Vec<Mark>)
         let (top, bottom) = (Point::new(x, layout.ground), Point::new(x, layout.bottom));
         marks.push(Mark::Line { points: vec![top, bottom], pen: Pen::Hair, tint: Tint::Hair, dash: Dash::Guide });
         marks.push(Mark::line(top, Point::new(x, layout.ground - 7.0), Pen::Mid, Tint::Ink));
+        if !view.money {
+            continue;
+        }
         let label = |x: f64, anchor| board.label(&locale::money(tick, 0), Point::new(x, above), anchor, Hand::SMALL);
         let middle = label(x, Anchor::Middle);
         // The last one stays inside.

@@ -72,7 +72,7 @@ fn view(answer: &Evaluation, width: f64, system: UnitSystem, basis: Basis, lette
     let root = lettering.plain / Lettering::USUAL.plain;
     let height = plate_height(width, root);
     let end = scale_end(&Facts::of(answer), basis, system);
-    View { layout: Layout::of(width, height, lettering), end, lettering, system, basis }
+    View { layout: Layout::of(width, height, lettering), end, lettering, system, basis, money: true }
 }
 
 /// Every job in every size, unit, basis and lettering.
@@ -115,6 +115,24 @@ fn no_label_stands_on_another_or_leaves_the_picture() {
             assert!(sheet.grown(0.5).holds(&label.rect), "{label:?} {at}");
         }
     }
+}
+
+// A figure of money is written with its sign, or with the code of its currency.
+#[test]
+fn without_money_the_curve_stands_and_no_figure_of_it() {
+    for (answer, view, whole) in pictures() {
+        let bare = picture(answer, &View { money: false, ..*view }, None);
+        assert!(bare.labels.iter().all(|label| !label.text.contains('$')), "{:?}", bare.labels);
+        let lines = |picture: &Picture| picture.marks.iter().filter(|mark| is_way(mark)).count();
+        assert_eq!(lines(&bare), lines(whole));
+        if let Some(here) = &answer.here {
+            assert!(bare.labels.iter().any(|label| label.text == depth(here.depth, view.system).text()));
+        }
+    }
+}
+
+fn is_way(mark: &Mark) -> bool {
+    matches!(mark, Mark::Line { pen: Pen::Way, tint: Tint::Way(_), .. })
 }
 
 #[test]

@@ -182,8 +182,8 @@ pub fn Well(
         ground(&frame.get(), &rects)
     });
     let whole = move || {
-        let View { basis, system, .. } = view.get();
-        answer.with(|answer| described(&facts.get(), answer, basis, system))
+        let View { basis, system, money, .. } = view.get();
+        answer.with(|answer| described(&facts.get(), answer, money.then_some(basis), system))
     };
     let path = |(class, d): Stroke| view! { <path class=class d=d /> };
     let word = |word: Word| {

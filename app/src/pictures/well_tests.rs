@@ -36,7 +36,7 @@ fn view(facts: &Facts, width: f64, system: UnitSystem, lettering: Lettering) -> 
     let root = lettering.plain / Lettering::USUAL.plain;
     let height = plate_height(width, root);
     let layout = Layout::of(width, height, lettering);
-    View { layout, end: scale_end(facts, Basis::Installed, system), lettering, system, basis: Basis::Installed }
+    View { layout, end: scale_end(facts, Basis::Installed, system), lettering, system, basis: Basis::Installed, money: true }
 }
 
 fn desk(facts: &Facts) -> (View, Frame) {
@@ -384,7 +384,7 @@ fn the_facts_are_those_of_the_job() {
 #[test]
 fn the_whole_picture_in_words() {
     let answer = evaluate(&demo_jobs().remove(0));
-    let said = described(&facts(620.0, 412.0, 498.0, 760.0), &answer, Basis::Installed, UnitSystem::Us);
+    let said = described(&facts(620.0, 412.0, 498.0, 760.0), &answer, Some(Basis::Installed), UnitSystem::Us);
     let here = answer.here.as_ref().unwrap();
     assert!(
         said.contains("pump at 620\u{a0}ft")
@@ -394,7 +394,7 @@ fn the_whole_picture_in_words() {
         assert!(said.contains(&crate::locale::money(way.installed, 0)), "{said}");
         assert!(said.contains(&crate::locale::conductor(way.run.run.conductor)), "{said}");
     }
-    let unset = described(&facts(-1.0, -1.0, -1.0, -1.0), &answer, Basis::Cable, UnitSystem::Us);
+    let unset = described(&facts(-1.0, -1.0, -1.0, -1.0), &answer, Some(Basis::Cable), UnitSystem::Us);
     assert!(unset.starts_with(words().picture.alt_unset) && !unset.contains("static"));
 }
 

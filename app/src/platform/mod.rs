@@ -7,6 +7,8 @@ pub mod device;
 pub mod files;
 pub mod focus;
 pub mod forms;
+pub mod frame;
+pub mod full_screen;
 pub mod language;
 pub mod pictures;
 pub mod share;

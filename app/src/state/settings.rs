@@ -66,4 +66,6 @@ pub struct Settings {
     pub language: Option<Language>,
     /// Paper that is printed on.
     pub paper: PaperSize,
+    /// Whether prices are hidden from the customer's side of the table.
+    pub prices_hidden: bool,
 }

@@ -92,6 +92,19 @@ impl Here {
         self.ways[way as usize].as_ref()
     }
 
+    /// How much less the cheaper way costs, as a share of what the other costs, with its way; nothing where a cost is not
+    /// known or both are alike.
+    ///
+    /// `s = (C_dear − C_cheap) / C_dear`
+    #[must_use]
+    pub fn share_saved(&self, basis: Basis) -> Option<(Way, f64)> {
+        let [low, high] = Way::ALL.map(|way| self.way(way).and_then(|lead| lead.cost(basis)));
+        let (low, high) = (low?, high?);
+        let (cheap, saved, dear) =
+            if high.0 < low.0 { (Way::V480, low - high, low) } else { (Way::V240, high - low, high) };
+        (saved.0 > 0.0 && dear.0 > 0.0).then(|| (cheap, saved.0 / dear.0))
+    }
+
     /// What the 480 V way needs beyond its lead, over what the other does.
     pub(super) fn extra(&self) -> Option<Entry> {
         let [low, high] = Way::ALL.map(|way| self.way(way).map(|lead| lead.outfit.cost.total()));

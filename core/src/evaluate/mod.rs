@@ -28,7 +28,7 @@ pub use duty::{DutyHours, NoYear};
 pub use here::{Here, ORDER_SPARE, Saving, WayHere};
 pub use motor::MotorLoad;
 pub use payback::{Payback, payback};
-pub use report::{error as error_report, report};
+pub use report::{brief, error as error_report, report};
 pub use service::LeadInService;
 pub use sweep::{Basis, DEEPEST_FEET, DepthRun, Piece, Sweep, WaySweep};
 pub use water::*;

@@ -16,12 +16,13 @@ pub use crate::job::MotorCurrent;
 pub const DEEPEST_FEET: f64 = 3000.0;
 
 /// What a cost counts.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, PartialOrd, Ord, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Basis {
     /// The lead alone.
     Cable,
     /// The lead and what its way needs beyond it.
+    #[default]
     Installed,
     /// That, and the energy of the years by its worth today.
     Lifetime,

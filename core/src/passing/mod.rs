@@ -1,8 +1,10 @@
-//! Passing a job on without a server: the whole job in a link, and in codes that another telephone photographs.
+//! Passing a job on without a server: the whole job in a link, in codes that another telephone photographs, and in a few
+//! words of an address.
 
 mod code;
 mod digits;
 mod link;
+pub mod preset;
 mod series;
 mod sum;
 

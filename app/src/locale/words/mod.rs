@@ -7,6 +7,7 @@ pub mod charts;
 pub mod cost;
 pub mod curve;
 pub mod device;
+pub mod embed;
 pub mod equipment;
 pub mod fields;
 pub mod flow;
@@ -21,6 +22,7 @@ pub mod passing;
 pub mod peak;
 pub mod picture;
 pub mod say;
+pub mod show;
 pub mod startup;
 pub mod tables;
 pub mod ways;
@@ -75,6 +77,10 @@ pub struct Words {
     pub peak: peak::Peak,
     /// Errors and findings.
     pub say: say::Say,
+    /// The curve inside a page of somebody else.
+    pub embed: embed::Embed,
+    /// The page for the customer's side of the table.
+    pub show: show::Show,
     /// The working behind an answer.
     pub working: working::Working,
     /// The gallery of parts.
@@ -105,6 +111,8 @@ pub static ENGLISH: Words = Words {
     charts: charts::ENGLISH,
     peak: peak::ENGLISH,
     say: say::ENGLISH,
+    embed: embed::ENGLISH,
+    show: show::ENGLISH,
     working: working::ENGLISH,
     gallery: gallery::ENGLISH,
 };
@@ -133,6 +141,8 @@ pub static SPANISH: Words = Words {
     charts: charts::SPANISH,
     peak: peak::SPANISH,
     say: say::SPANISH,
+    embed: embed::SPANISH,
+    show: show::SPANISH,
     working: working::SPANISH,
     gallery: gallery::SPANISH,
 };

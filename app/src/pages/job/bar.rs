@@ -19,6 +19,7 @@ pub fn Bar(
     let app = app();
     let words = words();
     let ways = Memo::new(move |_| id.with_value(|id| app.can_travel(id)));
+    let show = move || id.with_value(|id| Route::Show(id.clone()).href());
     let demo = Memo::new(move |_| open.sheet.with(|sheet| sheet.job.demo));
     view! {
         <header class="bar">
@@ -44,7 +45,10 @@ pub fn Bar(
                 <Icon name="redo" /><span class="wide-word">{words.frame.redo}</span>
             </button>
             <span class="only-desk"><Units place="bar" /></span>
-            <SettingsMenu />
+            <span class="only-desk"><a class="btn quiet" href=show>{words.show.open}</a></span>
+            <SettingsMenu>
+                <div class="only-phone"><a class="btn" href=show>{words.show.open}</a></div>
+            </SettingsMenu>
         </header>
     }
 }

@@ -73,6 +73,20 @@ pub fn sentence(answer: &Evaluation, system: UnitSystem, basis: Basis) -> String
     }
 }
 
+/// Why the one voltage costs less than the other, and from where on.
+#[must_use]
+pub fn reason(answer: &Evaluation, system: UnitSystem) -> String {
+    let papers = &words().papers;
+    let Some(saving) = answer.here.as_ref().and_then(|here| here.saving) else { return String::new() };
+    let first = if saving.net.0 > 0.0 { papers.saves } else { papers.does_not_save };
+    let crossing = answer.sweep.as_ref().and_then(|sweep| sweep.break_even(Basis::Installed).crossings.last());
+    let from = crossing.map(|crossing| {
+        let at = depth(crossing.depth, system).text();
+        (papers.from_here_on)(crossing.below, &at)
+    });
+    [Some(first.to_owned()), from].into_iter().flatten().collect::<Vec<_>>().join(" ")
+}
+
 /// Decimals with which the two costs and their difference add up.
 fn decimals(here: &Here, basis: Basis) -> usize {
     match here.ways {

@@ -14,9 +14,9 @@ mod curve_choices;
 mod equipment;
 mod exchange;
 mod figures;
-mod findings;
+pub mod findings;
 mod grids;
-mod headline;
+pub mod headline;
 mod nudge;
 mod outlook;
 mod papers;
@@ -95,6 +95,41 @@ pub struct Desk {
 }
 
 impl Desk {
+    /// The desk of a job that is open.
+    #[must_use]
+    pub fn of(open: Open) -> Self {
+        let sense = RwSignal::new(Sense::default());
+        let asked = RwSignal::new(Basis::Installed);
+        let beside = RwSignal::new(Vec::new());
+        let seen = move |answer: &Evaluation| {
+            let (sense, keys) = (sense.get(), beside.get());
+            open.sheet.with(|sheet| answer.with_beside(&sheet.job, sense, &keys))
+        };
+        let years = Memo::new(move |_| open.answer.with(|answer| answer.sweep.as_ref().is_some_and(Sweep::has_lifetime)));
+        Self {
+            open,
+            basis: Memo::new(move |_| match asked.get() {
+                Basis::Lifetime if !years.get() => Basis::Installed,
+                asked => asked,
+            }),
+            asked,
+            sense,
+            band: RwSignal::new(Band::default()),
+            beside,
+            seen: Memo::new(move |_| open.answer.with(seen)),
+            working: RwSignal::new(None),
+            turned: StoredValue::new(false),
+            book: book::Unfolded::default(),
+            paper: RwSignal::new(papers::Paper::default()),
+            blank: RwSignal::new(papers::Readings::default()),
+        }
+    }
+
+    /// Counts in something else from here on.
+    pub fn count_in(self, basis: Basis) {
+        self.asked.set(basis);
+    }
+
     /// Opens the working of one figure.
     fn opens(self, topic: Topic) -> Callback<()> {
         Callback::new(move |()| self.show_working(Opened::Fixed(topic)))
@@ -153,31 +188,7 @@ pub fn JobPage(
         _ => before.copied().unwrap_or_default(),
     });
     let open = Open::on_shelf(app, id);
-    let sense = RwSignal::new(Sense::default());
-    let asked = RwSignal::new(Basis::Installed);
-    let beside = RwSignal::new(Vec::new());
-    let seen = move |answer: &Evaluation| {
-        let (sense, keys) = (sense.get(), beside.get());
-        open.sheet.with(|sheet| answer.with_beside(&sheet.job, sense, &keys))
-    };
-    let years = Memo::new(move |_| open.answer.with(|answer| answer.sweep.as_ref().is_some_and(Sweep::has_lifetime)));
-    let desk = Desk {
-        open,
-        basis: Memo::new(move |_| match asked.get() {
-            Basis::Lifetime if !years.get() => Basis::Installed,
-            asked => asked,
-        }),
-        asked,
-        sense,
-        band: RwSignal::new(Band::default()),
-        beside,
-        seen: Memo::new(move |_| open.answer.with(seen)),
-        working: RwSignal::new(None),
-        turned: StoredValue::new(false),
-        book: book::Unfolded::default(),
-        paper: RwSignal::new(papers::Paper::default()),
-        blank: RwSignal::new(papers::Readings::default()),
-    };
+    let desk = Desk::of(open);
     let keys = window_event_listener(leptos::ev::keydown, move |event| bar::undo_keys(app, &event, id));
     on_cleanup(move || keys.remove());
     Effect::new(move |_| {
@@ -208,7 +219,7 @@ pub fn JobPage(
 
 /// What stands where a job is not on this device.
 #[component]
-fn NotFound() -> impl IntoView {
+pub fn NotFound() -> impl IntoView {
     view! {
         <main class="page">
             <Empty title=words().list.not_found>
@@ -315,7 +326,7 @@ fn Body(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView 
 }
 
 /// The figure that the target and the keys of depth change: of a motor on the surface the length of its lead.
-fn depth_field(open: Open) -> Field {
+pub fn depth_field(open: Open) -> Field {
     match open.answer.with_untracked(|answer| answer.kind) {
         MotorKind::Submersible => Field::PumpSetting,
         MotorKind::Surface => Field::SurfaceRun,
@@ -324,7 +335,7 @@ fn depth_field(open: Open) -> Field {
 
 /// What depth means along the curve, where deeper water is known.
 #[component]
-fn SenseOfDepth(desk: Desk) -> impl IntoView {
+pub fn SenseOfDepth(desk: Desk) -> impl IntoView {
     let words = &words().answer;
     let known = Memo::new(move |_| desk.open.answer.with(|answer| answer.deeper.is_some()));
     view! {
@@ -368,7 +379,7 @@ fn Living(
                     (Basis::Lifetime, words.answer.with_years),
                 ]
                 value=desk.basis.into()
-                on_choose=Callback::new(move |chosen| desk.asked.set(chosen))
+                on_choose=Callback::new(move |chosen| desk.count_in(chosen))
             />
         </div>
     }
@@ -379,12 +390,15 @@ const PAPER: (f64, f64) = (680.0, 470.0);
 
 /// The living picture of the job.
 #[component]
-fn Picture(
+pub fn Picture(
     /// What the pages share.
     desk: Desk,
     /// Its size, where it is for paper alone.
     #[prop(optional)]
     paper: Option<(f64, f64)>,
+    /// Whether it tells money.
+    #[prop(default = Signal::stored(true))]
+    money: Signal<bool>,
 ) -> impl IntoView {
     let app = app();
     let Desk { open, basis, seen, .. } = desk;
@@ -407,6 +421,7 @@ fn Picture(
             on_depth=Callback::new(move |entry| open.edit.run(Edit::Figure(depth_field(open), Some(entry))))
             paper=paper.unwrap_or(PAPER)
             on_paper=paper.is_some()
+            money=money
         />
     }
 }

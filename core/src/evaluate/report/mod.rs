@@ -38,11 +38,23 @@ pub fn report(name: &str, answer: &Evaluation) -> Value {
         "in_service": Way::ALL.map(|way| answer.service[way as usize].as_ref().map(ways::service)),
         "ways": answer.sweep.as_ref().map(|sweep| sweep.ways.iter().map(way).collect::<Vec<_>>()),
         "ways_in_deeper_water": answer.deeper.as_ref().map(|sweep| sweep.ways.iter().map(way).collect::<Vec<_>>()),
-        "break_even": answer.sweep.as_ref().map(|sweep| json!({
-            "cable": break_even(sweep.break_even(Basis::Cable)),
-            "installed": break_even(sweep.break_even(Basis::Installed)),
-            "lifetime": sweep.has_lifetime().then(|| break_even(sweep.break_even(Basis::Lifetime))),
-        })),
+        "break_even": answer.sweep.as_ref().map(evens),
+    })
+}
+
+/// What an answer comes to, for a page around it: both ways at the depth, the saving, where both cost the same, and what
+/// stands in the way.
+///
+/// # Units
+/// Each figure is an object of `value` and `unit`.
+#[must_use]
+pub fn brief(answer: &Evaluation) -> Value {
+    json!({
+        "errors": answer.errors.iter().map(error).collect::<Vec<_>>(),
+        "findings": answer.findings.iter().map(finding).collect::<Vec<_>>(),
+        "prices": book(answer),
+        "at_depth": answer.here.as_ref().map(|here| at_depth(here, answer.sweep.as_ref())),
+        "break_even": answer.sweep.as_ref().map(evens),
     })
 }
 
@@ -146,6 +158,15 @@ fn lead_json(lead: &WayHere, sweep: Option<&WaySweep>) -> Value {
     value["lifetime"] = json!(lead.lifetime.map(money));
     value["beyond"] = outfit_json(&lead.outfit);
     value
+}
+
+/// Where both ways cost the same, on every basis.
+fn evens(sweep: &Sweep) -> Value {
+    json!({
+        "cable": break_even(sweep.break_even(Basis::Cable)),
+        "installed": break_even(sweep.break_even(Basis::Installed)),
+        "lifetime": sweep.has_lifetime().then(|| break_even(sweep.break_even(Basis::Lifetime))),
+    })
 }
 
 fn break_even(found: &BreakEven) -> Value {

@@ -4,7 +4,7 @@ use super::frame::{Foot, Seller};
 use crate::locale::{depth, entry, flow, lead_size, mass, money_shown, pressure, words};
 use crate::pages::job::findings::Findings;
 use crate::pages::job::grids::cost_decimals;
-use crate::pages::job::headline::{headline, phases};
+use crate::pages::job::headline::{headline, phases, reason};
 use crate::pages::job::{Desk, outlook};
 use crate::parts::table::{Cell, Grid, Table};
 use leptos::prelude::*;
@@ -96,19 +96,6 @@ fn heading(answer: &Evaluation, system: UnitSystem) -> Option<String> {
         MotorKind::Submersible => (papers.from_well)(&water, &held, &depth(answer.here.as_ref()?.depth, system).text()),
         MotorKind::Surface => (papers.from_surface)(&water, &held),
     })
-}
-
-/// Why the one voltage costs less than the other, and from where on.
-fn reason(answer: &Evaluation, system: UnitSystem) -> String {
-    let papers = &words().papers;
-    let Some(saving) = answer.here.as_ref().and_then(|here| here.saving) else { return String::new() };
-    let first = if saving.net.0 > 0.0 { papers.saves } else { papers.does_not_save };
-    let crossing = answer.sweep.as_ref().and_then(|sweep| sweep.break_even(Basis::Installed).crossings.last());
-    let from = crossing.map(|crossing| {
-        let at = depth(crossing.depth, system).text();
-        (papers.from_here_on)(crossing.below, &at)
-    });
-    [Some(first.to_owned()), from].into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 
 /// Within what the saving lies, and whether the thinner lead gives off more heat.
