@@ -1,6 +1,6 @@
 // How the curve follows a finger: drags the depth on the customer's view by touch, one step a frame, and prints frames a
 // second and what a step takes of the page's thread, with the processor as it is and slowed four times.
-//   node bench/drag.mjs        (in tests/, after app/serve --build)
+//   node tests/bench/drag.mjs        (after app/serve --build)
 import { startChromium } from '../browser/support/chromium.mjs';
 import { startSite } from '../browser/support/site.mjs';
 

@@ -187,7 +187,11 @@ fn Frame(held: Held, main: NodeRef<Main>) -> impl IntoView {
     let embed = &words().embed;
     let open_whole = move |event: leptos::ev::MouseEvent| {
         event.prevent_default();
-        let letters = open.sheet.with_untracked(|sheet| passing::write(&sheet.job));
+        let mut job = open.sheet.with_untracked(|sheet| sheet.job.clone());
+        if job.name.trim().is_empty() {
+            words().list.new_job_name.clone_into(&mut job.name);
+        }
+        let letters = passing::write(&job);
         frame::open_apart(&Route::Add(letters).address());
     };
     view! {
