@@ -46,6 +46,6 @@ mod well_tests;
 pub use beside::letter;
 pub use peak::PeakPicture;
 pub use plate::Plate;
-pub use target::depth_after;
 pub use pump::{PumpPicture, curve_table};
+pub use target::depth_after;
 pub use well_mark::WellMark;

@@ -185,11 +185,8 @@ pub fn Well(
         let View { basis, system, money, .. } = view.get();
         answer.with(|answer| described(&facts.get(), answer, money.then_some(basis), system))
     };
-    let path = |(class, d): Stroke| view! { <path class=class d=d /> };
-    let word = |word: Word| {
-        let (class, anchor) = (word.class(), if word.end { "end" } else { "start" });
-        view! { <text class=class x=word.x y=word.y text-anchor=anchor>{word.text}</text> }
-    };
+    let leaders = Memo::new(move |_| lettered.with(|words| words.leaders.clone()));
+    let texts = Memo::new(move |_| lettered.with(|words| words.words.clone()));
     view! {
         <svg
             class="well"
@@ -200,11 +197,37 @@ pub fn Well(
             height=move || view.get().layout.height
         >
             <g aria-hidden="true">
-                {move || earth.get().into_iter().map(path).collect_view()}
-                {move || drawn.get().into_iter().map(path).collect_view()}
-                {move || lettered.with(|words| words.leaders.clone()).into_iter().map(path).collect_view()}
-                {move || lettered.with(|words| words.words.clone()).into_iter().map(word).collect_view()}
+                <Strokes all=earth />
+                <Strokes all=drawn />
+                <Strokes all=leaders />
+                <Texts all=texts />
             </g>
         </svg>
     }
+}
+
+/// Each stroke is a path of its own: while the pump moves, the page touches only those that change.
+#[component]
+fn Strokes(all: Memo<Vec<Stroke>>) -> impl IntoView {
+    let count = Memo::new(move |_| all.with(Vec::len));
+    let path = move |place: usize| {
+        let one = Memo::new(move |_| all.with(|all| all.get(place).cloned()).unwrap_or_default());
+        view! { <path class=move || one.with(|one| one.0) d=move || one.with(|one| one.1.clone()) /> }
+    };
+    move || (0..count.get()).map(path).collect_view()
+}
+
+/// Each text by itself, as the strokes.
+#[component]
+fn Texts(all: Memo<Vec<Word>>) -> impl IntoView {
+    let count = Memo::new(move |_| all.with(Vec::len));
+    let text = move |place: usize| {
+        let one = Memo::new(move |_| all.with(|all| all.get(place).cloned()));
+        let of = move |what: fn(&Word) -> String| Memo::new(move |_| one.with(|one| one.as_ref().map(what)));
+        let anchor = |word: &Word| if word.end { "end" } else { "start" }.to_owned();
+        let (x, y, said) = (of(|word| word.x.to_string()), of(|word| word.y.to_string()), of(|word| word.text.clone()));
+        let (class, anchor) = (of(|word| word.class().to_owned()), of(anchor));
+        view! { <text class=class x=x y=y text-anchor=anchor>{said}</text> }
+    };
+    move || (0..count.get()).map(text).collect_view()
 }

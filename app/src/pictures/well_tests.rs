@@ -36,7 +36,14 @@ fn view(facts: &Facts, width: f64, system: UnitSystem, lettering: Lettering) -> 
     let root = lettering.plain / Lettering::USUAL.plain;
     let height = plate_height(width, root);
     let layout = Layout::of(width, height, lettering);
-    View { layout, end: scale_end(facts, Basis::Installed, system), lettering, system, basis: Basis::Installed, money: true }
+    View {
+        layout,
+        end: scale_end(facts, Basis::Installed, system),
+        lettering,
+        system,
+        basis: Basis::Installed,
+        money: true,
+    }
 }
 
 fn desk(facts: &Facts) -> (View, Frame) {

@@ -1,4 +1,5 @@
-// Walks over every screen in either language: the list, a job's seven pages, folded and unfolded, a working, a field in error, the gallery.
+// Walks over every screen in either language: the list, a job's seven pages, folded and unfolded, a working, a field in
+// error, a job across the table, the curve inside another page, the gallery.
 import { slugs } from './labels.mjs';
 import { Wellwright } from './wellwright.mjs';
 
@@ -25,6 +26,14 @@ export async function eachScreen(page, language, visit) {
   await page.keyboard.press('Escape');
   await app.field(app.words.drop).fill('?');
   await visit('a field in error');
+  await page.evaluate((id) => { location.hash = `#/show/${id}`; }, id);
+  await page.getByRole('button', { name: app.words.hidePrices }).waitFor();
+  await app.depthSlider.waitFor();
+  await visit('show');
+  const words = 'motor=5hp&depth=620ft&units=miles&change=depth,motor,price,count,units,sense';
+  await page.goto(new URL(`?embed&lang=${language}&${words}`, page.url()).href);
+  await app.depthSlider.waitFor();
+  await visit('embed');
   await page.goto(new URL('?gallery', page.url()).href);
   await page.getByRole('button', { name: app.words.newJob }).waitFor();
   await visit('gallery');

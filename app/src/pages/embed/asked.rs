@@ -132,7 +132,8 @@ impl Asked {
                 "change" => {
                     let named = |name: &str| Change::NAMED.iter().find(|(known, _)| *known == name);
                     asked.change = parts(value).filter_map(named).map(|(_, change)| *change).collect();
-                    let others: Vec<&str> = parts(value).filter(|name| *name != "nothing" && named(name).is_none()).collect();
+                    let others: Vec<&str> =
+                        parts(value).filter(|name| *name != "nothing" && named(name).is_none()).collect();
                     others.into_iter().for_each(|name| asked.refuse(word, name, Why::Choice));
                 }
                 _ => {}
@@ -173,8 +174,7 @@ impl Asked {
                 look.theme = one_of(value, &themes)?;
             }
             "count" => {
-                let all =
-                    [("cable", Basis::Cable), ("installed", Basis::Installed), ("lifetime", Basis::Lifetime)];
+                let all = [("cable", Basis::Cable), ("installed", Basis::Installed), ("lifetime", Basis::Lifetime)];
                 look.basis = one_of(value, &all)?;
             }
             "sense" => {

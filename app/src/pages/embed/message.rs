@@ -89,7 +89,10 @@ mod tests {
         let set = |pairs: &[(&str, &str)]| {
             Some(Message::Set(pairs.iter().map(|(word, text)| ((*word).to_owned(), (*text).to_owned())).collect()))
         };
-        assert_eq!(read(r#"{"wellwright":1,"set":{"depth":"500ft","motor":5,"price":null}}"#), set(&[("depth", "500ft"), ("motor", "5"), ("price", "")]));
+        assert_eq!(
+            read(r#"{"wellwright":1,"set":{"depth":"500ft","motor":5,"price":null}}"#),
+            set(&[("depth", "500ft"), ("motor", "5"), ("price", "")])
+        );
         assert_eq!(read(r#"{"wellwright":1,"ask":true}"#), Some(Message::Ask));
         for odd in [
             r#"{"wellwright":2,"ask":true}"#,

@@ -105,7 +105,8 @@ impl Desk {
             let (sense, keys) = (sense.get(), beside.get());
             open.sheet.with(|sheet| answer.with_beside(&sheet.job, sense, &keys))
         };
-        let years = Memo::new(move |_| open.answer.with(|answer| answer.sweep.as_ref().is_some_and(Sweep::has_lifetime)));
+        let years =
+            Memo::new(move |_| open.answer.with(|answer| answer.sweep.as_ref().is_some_and(Sweep::has_lifetime)));
         Self {
             open,
             basis: Memo::new(move |_| match asked.get() {
@@ -191,9 +192,10 @@ pub fn JobPage(
     let desk = Desk::of(open);
     let keys = window_event_listener(leptos::ev::keydown, move |event| bar::undo_keys(app, &event, id));
     on_cleanup(move || keys.remove());
+    let name = Memo::new(move |_| open.sheet.with(|sheet| sheet.job.name.clone()));
     Effect::new(move |_| {
         let frame = &words().frame;
-        let name = open.sheet.with(|sheet| sheet.job.name.clone());
+        let name = name.get();
         document().set_title(&format!("{} · {name} · {}", frame.pages[here.get() as usize], frame.app));
     });
     // Another currency draws the job anew; what had the focus has it again.

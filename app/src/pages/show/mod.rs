@@ -50,8 +50,9 @@ pub fn ShowPage(
     let back = move || id.with_value(|id| Route::Job(id.clone(), Page::Water).href());
     let keys = window_event_listener(leptos::ev::keydown, move |event| key(&event, open, id));
     on_cleanup(move || keys.remove());
+    let name = Memo::new(move |_| open.sheet.with(|sheet| sheet.job.name.clone()));
     Effect::new(move |_| {
-        let name = open.sheet.with(|sheet| sheet.job.name.clone());
+        let name = name.get();
         document().set_title(&format!("{} · {name} · {}", words().show.title, words().frame.app));
     });
     let currency = Memo::new(move |_| open.answer.with(locale::currency_of));
