@@ -1,11 +1,11 @@
 //! A picture on a canvas of the page.
 
+use super::batch::Batch;
 use super::draw::draw;
 use super::ink::Ink;
 use super::spec::Picture;
 use leptos::prelude::window;
 use plotters::prelude::IntoDrawingArea;
-use plotters_canvas::CanvasBackend;
 use web_sys::HtmlCanvasElement;
 
 /// Draws a picture on a canvas of this size, at the pixels of the screen; reports a failure to the console.
@@ -17,7 +17,7 @@ pub fn paint(canvas: &HtmlCanvasElement, size: (f64, f64), picture: &Picture, in
         canvas.set_width(width);
         canvas.set_height(height);
     }
-    let Some(backend) = CanvasBackend::with_canvas_object(canvas.clone()) else { return };
+    let Some(backend) = Batch::on(canvas) else { return };
     if let Err(error) = draw(&backend.into_drawing_area(), picture, ink, ratio) {
         leptos::logging::error!("The picture could not be drawn: {error}");
     }

@@ -5,6 +5,7 @@
 //! own, head against flow ([`pump`](mod@pump)), and so has the peak voltage at the motor ([`peak`](mod@peak)).
 
 mod axis;
+mod batch;
 mod beside;
 mod canvas;
 mod casing;

@@ -1,0 +1,133 @@
+//! The canvas of plotters, with boxes and strokes of one look in a row drawn as one path: a dotted guide is a hundred
+//! boxes, and a call of the browser for each took most of a redraw.
+
+use plotters_backend::{BackendColor, BackendCoord, BackendStyle, BackendTextStyle, DrawingBackend, DrawingErrorKind};
+use plotters_canvas::CanvasBackend;
+use wasm_bindgen::JsCast;
+use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement};
+
+/// What waits in the path, and how it will be drawn.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Look {
+    /// Boxes filled with a color.
+    Boxes(Rgba),
+    /// Lines of a color and width.
+    Strokes(Rgba, u32),
+}
+
+/// Red, green, blue, and how much of what lies under it is covered.
+type Rgba = ((u8, u8, u8), f64);
+
+/// A canvas that draws in batches.
+pub struct Batch {
+    whole: CanvasBackend,
+    context: CanvasRenderingContext2d,
+    waits: Option<Look>,
+}
+
+type Done = Result<(), DrawingErrorKind<<CanvasBackend as DrawingBackend>::ErrorType>>;
+
+impl Batch {
+    /// The backend of a canvas, where it can be drawn on.
+    pub fn on(canvas: &HtmlCanvasElement) -> Option<Self> {
+        let context = canvas.get_context("2d").ok()??.dyn_into().ok()?;
+        Some(Self { whole: CanvasBackend::with_canvas_object(canvas.clone())?, context, waits: None })
+    }
+
+    /// Goes on with the path that waits, or draws it and begins another.
+    fn go_on(&mut self, look: Look) {
+        if self.waits != Some(look) {
+            self.flush();
+            self.context.begin_path();
+            self.waits = Some(look);
+        }
+    }
+
+    /// Draws what waits.
+    fn flush(&mut self) {
+        match self.waits.take() {
+            None => {}
+            Some(Look::Boxes(color)) => {
+                self.context.set_fill_style_str(&css(color));
+                self.context.fill();
+            }
+            Some(Look::Strokes(color, width)) => {
+                self.context.set_stroke_style_str(&css(color));
+                self.context.set_line_width(f64::from(width));
+                self.context.stroke();
+            }
+        }
+    }
+}
+
+fn rgba(color: BackendColor) -> Rgba {
+    (color.rgb, color.alpha)
+}
+
+fn css(((red, green, blue), alpha): Rgba) -> String {
+    format!("rgba({red},{green},{blue},{alpha})")
+}
+
+fn pair((x, y): BackendCoord) -> (f64, f64) {
+    (f64::from(x), f64::from(y))
+}
+
+impl DrawingBackend for Batch {
+    type ErrorType = <CanvasBackend as DrawingBackend>::ErrorType;
+
+    fn get_size(&self) -> (u32, u32) {
+        self.whole.get_size()
+    }
+
+    fn ensure_prepared(&mut self) -> Done {
+        self.whole.ensure_prepared()
+    }
+
+    fn present(&mut self) -> Done {
+        self.flush();
+        self.whole.present()
+    }
+
+    fn draw_pixel(&mut self, point: BackendCoord, color: BackendColor) -> Done {
+        self.flush();
+        self.whole.draw_pixel(point, color)
+    }
+
+    fn draw_rect<S: BackendStyle>(&mut self, from: BackendCoord, to: BackendCoord, style: &S, fill: bool) -> Done {
+        if !fill {
+            self.flush();
+            return self.whole.draw_rect(from, to, style, fill);
+        }
+        self.go_on(Look::Boxes(rgba(style.color())));
+        let ((x, y), (right, bottom)) = (pair(from), pair(to));
+        self.context.rect(x, y, right - x, bottom - y);
+        Ok(())
+    }
+
+    fn draw_path<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(&mut self, path: I, style: &S) -> Done {
+        self.go_on(Look::Strokes(rgba(style.color()), style.stroke_width()));
+        for (place, (x, y)) in path.into_iter().map(pair).enumerate() {
+            if place == 0 {
+                self.context.move_to(x, y);
+            } else {
+                self.context.line_to(x, y);
+            }
+        }
+        Ok(())
+    }
+
+    fn fill_polygon<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(&mut self, path: I, style: &S) -> Done {
+        self.flush();
+        self.whole.fill_polygon(path, style)
+    }
+
+    fn draw_circle<S: BackendStyle>(&mut self, center: BackendCoord, radius: u32, style: &S, fill: bool) -> Done {
+        self.flush();
+        self.whole.draw_circle(center, radius, style, fill)
+    }
+
+    fn draw_text<S: BackendTextStyle>(&mut self, text: &str, style: &S, at: BackendCoord) -> Done {
+        self.flush();
+        self.whole.draw_text(text, style, at)
+    }
+}
