@@ -53,8 +53,9 @@ fn Page() -> impl IntoView {
         if let Route::Add(letters) = app.route.get() {
             let (language, decimals) = app.speech();
             locale::speak(language, decimals);
-            pages::arrivals::take_link(app, &letters);
+            // First out of the address: letters that break the page would break it again at every reload.
             Route::Jobs.take_place();
+            pages::arrivals::take_link(app, &letters);
         }
     });
     Effect::new(move |_| platform::theme::mark(app.settings.get().theme));

@@ -3,8 +3,9 @@
 use crate::locale::{file_text, words};
 use crate::pages::jobs::{facts, line};
 use crate::parts::segmented::Segmented;
-use crate::platform::storage::{self, Found};
-use crate::state::{App, Arrival, Arrivals, Fate, Sheet, app};
+use crate::platform::files;
+use crate::platform::storage::{self, Found, Saved};
+use crate::state::{App, Arrival, Arrivals, Fate, Kept, Seller, Sheet, app};
 use leptos::prelude::*;
 use wellwright_core::evaluate::evaluate;
 use wellwright_core::job::wire;
@@ -63,23 +64,37 @@ fn link_text(error: &LinkError, system: UnitSystem) -> String {
     }
 }
 
+/// Most jobs of one text, and most faults that are told one by one.
+const MOST_JOBS: usize = 500;
+const MOST_FAULTS: usize = 20;
+
 /// Takes the text of a file or of the clipboard: one job or many. Those that nobody must be asked about are added at
 /// once.
 pub fn take_text(app: App, name: &str, text: &str) {
     let list = &words().list;
     let system = app.settings.with_untracked(|settings| settings.units);
+    if text.len() > files::MOST_WHOLE {
+        return app.tell((list.not_opened)(name, list.too_large));
+    }
     if let Some(backup) = storage::Backup::of(text) {
         return restore(app, backup);
+    }
+    if text.len() > MOST_JOBS * files::MOST / 100 {
+        return app.tell((list.not_opened)(name, list.too_large));
     }
     let read = match wire::read_many(text) {
         Ok(read) => read,
         Err(error) => return app.tell((list.not_opened)(name, &file_text(&error, system))),
     };
+    if read.len() > MOST_JOBS {
+        return app.tell((list.not_opened)(name, &(words().passing.too_many)(read.len(), MOST_JOBS)));
+    }
     let many = read.len() > 1;
-    let mut new = Arrivals::default();
+    let (mut new, mut unsaid) = (Arrivals::default(), 0_usize);
     for (place, job) in read.into_iter().enumerate() {
         match job {
             Ok(job) => app.shelf.with_untracked(|shelf| new.jobs.push(Arrival::of(Sheet::of(job), shelf))),
+            Err(_) if new.refused.len() >= MOST_FAULTS => unsaid += 1,
             Err(error) => {
                 let line = wire::line_of(text, place, error.path()).unwrap_or(1);
                 let why = file_text(&error, system);
@@ -90,6 +105,9 @@ pub fn take_text(app: App, name: &str, text: &str) {
                 });
             }
         }
+    }
+    if unsaid > 0 {
+        new.refused.push((words().passing.more_refused)(unsaid));
     }
     match (new.jobs.as_slice(), new.refused.as_slice()) {
         ([], []) => app.tell((list.not_opened)(name, words().passing.no_jobs)),
@@ -106,23 +124,36 @@ pub fn take_text(app: App, name: &str, text: &str) {
 /// Takes what was saved of a whole device: its jobs are looked at, its price books and what can't be read are kept
 /// beside those that are here.
 fn restore(app: App, backup: storage::Backup) {
-    let mut new = Arrivals::default();
+    let (mut new, mut unkept) = (Arrivals::default(), 0_usize);
     for found in backup.jobs {
         match found {
             Found::Job(kept) => app.shelf.with_untracked(|shelf| new.jobs.push(Arrival::of(kept.sheet, shelf))),
             Found::Aside(entry) => {
                 let known = |shelf: &crate::state::Shelf| shelf.set_aside.iter().any(|other| other.text == entry.text);
                 if !app.shelf.with_untracked(known) {
-                    storage::keep_text(&entry.id, &entry.text);
-                    app.shelf.update(|shelf| shelf.set_aside.push(entry));
+                    if storage::keep_text(&entry.id, &entry.text) {
+                        app.shelf.update(|shelf| shelf.set_aside.push(entry));
+                    } else {
+                        unkept += 1;
+                    }
                 }
             }
         }
     }
-    for text in &backup.books {
-        let _ = app.keep_book(text);
+    unkept += backup.books.iter().filter(|text| app.keep_book_beside(text) == Saved::Full).count();
+    // The seller of this device stays where there is one.
+    if let Some(seller) = backup.seller.filter(|_| app.seller.with_untracked(|seller| *seller == Seller::default()))
+        && !app.sell_as(|own| *own = seller)
+    {
+        unkept += 1;
     }
-    app.arrivals.update(|arrivals| arrivals.jobs.extend(new.jobs));
+    if unkept > 0 {
+        new.refused.push((words().passing.unkept)(unkept));
+    }
+    app.arrivals.update(|arrivals| {
+        arrivals.jobs.extend(new.jobs);
+        arrivals.refused.extend(new.refused);
+    });
     if app.arrivals.with_untracked(Arrivals::is_empty) {
         app.tell(words().passing.nothing_new.to_owned());
     }
@@ -136,21 +167,49 @@ pub fn take_pasted(app: App, text: &str) {
     }
 }
 
+/// Puts a job in the place of another, which is returned with the place that it had; `None` where there is no room for it
+/// even without the other: then the other stays.
+fn replace(app: App, old: &str, sheet: Sheet) -> Option<Option<(usize, Kept)>> {
+    let id = app.add(sheet);
+    let gone = app.take_off(old);
+    if app.is_kept(&id) {
+        return Some(gone);
+    }
+    app.take_off(&id);
+    if let Some((place, kept)) = gone {
+        app.insert(place.saturating_sub(1), kept);
+    }
+    None
+}
+
 /// Puts arrivals on the shelf, each as it was decided, the first on top.
 fn add(app: App, jobs: Vec<Arrival>) {
     let words = words();
-    let (mut told, mut gone) = (Vec::new(), Vec::new());
+    let (mut told, mut gone, mut stayed) = (Vec::new(), Vec::new(), Vec::new());
     for arrival in jobs.into_iter().rev() {
         let Arrival { mut sheet, twin, fate } = arrival;
+        let replaced = twin.as_ref().filter(|_| fate == Fate::Replace).map(|twin| twin.id.clone());
         match (fate, twin) {
             (Fate::Skip, _) => continue,
-            (Fate::Replace, Some(twin)) => gone.extend(app.take_off(&twin.id)),
             (Fate::Both, Some(_)) => sheet.job.name = (words.list.copy_name)(&sheet.job.name),
             _ => {}
         }
-        told.push((words.list.opened)(&sheet.job.name));
-        app.add(sheet);
+        let name = sheet.job.name.clone();
+        match replaced {
+            None => {
+                app.add(sheet);
+            }
+            Some(old) => match replace(app, &old, sheet) {
+                Some(old) => gone.extend(old),
+                None => {
+                    stayed.push((words.passing.not_replaced)(&name));
+                    continue;
+                }
+            },
+        }
+        told.push((words.list.opened)(&name));
     }
+    app.arrivals.update(|arrivals| arrivals.refused.extend(stayed));
     let text = match told.as_slice() {
         [] => return,
         [one] => one.clone(),

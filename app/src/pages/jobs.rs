@@ -79,6 +79,7 @@ pub fn Jobs() -> impl IntoView {
                     <FileDrop
                         label=words.list.open_file
                         accept=".json,application/json"
+                        most=files::MOST_WHOLE
                         on_file=Callback::new(move |(name, reading): (String, Reading)| take_file(app, &name, reading))
                     />
                     <button class="btn act" on:click=new_job>{words.list.new_job}</button>

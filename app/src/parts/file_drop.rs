@@ -13,11 +13,14 @@ pub fn FileDrop(
     label: &'static str,
     /// Kinds of file that the chooser offers, as `.json`.
     accept: &'static str,
+    /// Most bytes of a file.
+    #[prop(default = files::MOST)]
+    most: usize,
     /// Called with each file's name and what was read.
     on_file: Callback<(String, Reading)>,
 ) -> impl IntoView {
     let over = RwSignal::new(false);
-    let take = move |files| files::read(files, move |name, reading| on_file.run((name, reading)));
+    let take = move |files| files::read(files, most, move |name, reading| on_file.run((name, reading)));
     let drop = move |event: ev::DragEvent| {
         event.prevent_default();
         over.set(false);

@@ -6,14 +6,16 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, DragEvent, Event, File, FileList, HtmlAnchorElement, HtmlInputElement, Url};
 
-/// Most bytes of a job file; a job takes a few thousand.
-const MOST_BYTES: f64 = 1_000_000.0;
+/// Most bytes of a file of one thing; a job takes a few thousand.
+pub const MOST: usize = 1_000_000;
+/// Most bytes of a file of a whole device: more than a browser keeps for a page, with every sign written as an escape.
+pub const MOST_WHOLE: usize = 40_000_000;
 
 /// What came of reading a file.
 pub enum Reading {
     /// Its text.
     Text(String),
-    /// Larger than any job file.
+    /// Larger than it may be.
     TooLarge,
     /// The browser could not read it.
     Failed,
@@ -40,11 +42,11 @@ fn list(files: FileList) -> Vec<File> {
     (0..files.length()).filter_map(|index| files.get(index)).collect()
 }
 
-/// Reads files one by one; each is given with its name.
-pub fn read(files: Vec<File>, each: impl Fn(String, Reading) + 'static) {
+/// Reads files one by one, those of at most so many bytes; each is given with its name.
+pub fn read(files: Vec<File>, most: usize, each: impl Fn(String, Reading) + 'static) {
     spawn_local(async move {
         for file in files {
-            let reading = if file.size() > MOST_BYTES {
+            let reading = if file.size() > most as f64 {
                 Reading::TooLarge
             } else {
                 match JsFuture::from(file.text()).await.ok().and_then(|text| text.as_string()) {

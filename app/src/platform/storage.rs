@@ -8,9 +8,9 @@ mod parts;
 mod place;
 
 pub use backup::{Backup, everything};
-pub use books::{delete_book, follow_books, load_books, save_book};
-pub use entries::{Found, before, delete, find, follow_jobs, keep_text, save, written_elsewhere};
-pub use parts::{forget_parts, keep_part};
+pub use books::{delete_book, follow_books, keep_book_text, load_books, save_book};
+pub use entries::{Found, before, delete, find, follow_jobs, keep_text, room, save, written_elsewhere};
+pub use parts::{forget_parts, keep_part, parts};
 
 use crate::state::{Kept, Seller, Settings, Sheet, Shelf};
 use gloo_storage::{LocalStorage, Storage as _};
@@ -66,7 +66,7 @@ pub fn load() -> (Shelf, Saved) {
         return first_visit();
     }
     shelf.put_in_order(&order.unwrap_or_default());
-    (shelf, entries::room())
+    (shelf, room())
 }
 
 /// The order of the list as it is kept.

@@ -2,6 +2,7 @@
 
 use super::{Sheet, Shelf};
 use wellwright_core::job::wire;
+use wellwright_core::passing::Part;
 
 /// What becomes of an arrival that has the name of a job on the shelf.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -70,16 +71,22 @@ fn alike(one: &Sheet, other: &Sheet) -> bool {
 }
 
 impl Arrivals {
+    /// What waits from before: parts of a series that is not whole yet.
+    #[must_use]
+    pub fn begun(parts: &[Part]) -> Self {
+        Self { parts: parts.first().map(|first| (parts.len(), first.of)), ..Self::default() }
+    }
+
     /// Whether nothing waits.
     #[must_use]
     pub fn is_empty(&self) -> bool {
         *self == Self::default()
     }
 
-    /// Whether somebody must be asked: a twin is on the shelf, or something could not be read.
+    /// Whether somebody must be asked: there are many, a twin is on the shelf, or something could not be read.
     #[must_use]
     pub fn ask(&self) -> bool {
-        !self.refused.is_empty() || self.jobs.iter().any(|arrival| arrival.twin.is_some())
+        !self.refused.is_empty() || self.jobs.len() > 1 || self.jobs.iter().any(|arrival| arrival.twin.is_some())
     }
 
     /// How many would be on the shelf anew.

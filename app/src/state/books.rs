@@ -72,6 +72,28 @@ impl App {
         Some(self.put_book(KeptBook { id, text: text.to_owned(), book }))
     }
 
+    /// Keeps a book beside those that are here: under a free name where its own is taken, once where the very same is here.
+    /// A text that is no book is kept as it is, and reported as those of this device are.
+    pub fn keep_book_beside(self, text: &str) -> Saved {
+        let here = |books: &Books| {
+            books.kept.iter().any(|kept| kept.text == text) || books.set_aside.iter().any(|aside| aside.text == text)
+        };
+        if self.books.with_untracked(here) {
+            return Saved::Yes;
+        }
+        let id = storage::new_id();
+        let Ok(Some(mut book)) = book_table::read(text) else {
+            let saved = if storage::keep_book_text(&id, text) { Saved::Yes } else { Saved::Full };
+            self.reload_books();
+            return saved;
+        };
+        let name = book.name.clone();
+        let more = (1..).map(|count: usize| if count == 1 { name.clone() } else { format!("{name} {count}") });
+        book.name = self.books.with_untracked(|books| books.free_name(more));
+        let text = if book.name == name { text.to_owned() } else { book_table::write(&book) };
+        self.put_book(KeptBook { id, text, book })
+    }
+
     /// Keeps a book; what found no room is not on the list either.
     pub fn put_book(self, kept: KeptBook) -> Saved {
         let mut books = self.books.get_untracked();

@@ -26,7 +26,7 @@ use crate::platform::storage::{self, Saved};
 use crate::routes::Route;
 use edits::History;
 use leptos::prelude::*;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use wellwright_core::job::Record;
 use wellwright_core::job::record::Full;
 
@@ -47,6 +47,8 @@ pub struct App {
     pub route: RwSignal<Route>,
     /// Whether the last write to storage worked.
     pub saved: RwSignal<Saved>,
+    /// Jobs whose last write found no room: what is on the screen of them is newer than what is kept.
+    unsaved: StoredValue<BTreeSet<String>>,
     /// The language and the numbers of the browser.
     browser: (Language, Decimals),
     /// A message that passes, with an offer to undo.
@@ -87,10 +89,11 @@ impl App {
             shelf: RwSignal::new(shelf),
             books: RwSignal::new(storage::load_books().unwrap_or_default()),
             settings: RwSignal::new(settings),
-            arrivals: RwSignal::new(Arrivals::default()),
+            arrivals: RwSignal::new(Arrivals::begun(&storage::parts())),
             seller: RwSignal::new(storage::load_seller()),
             route: RwSignal::new(Route::current()),
             saved: RwSignal::new(saved),
+            unsaved: StoredValue::new(BTreeSet::new()),
             toast: RwSignal::new(None),
             histories: StoredValue::new(BTreeMap::new()),
             history_changed: RwSignal::new(0),
@@ -157,9 +160,64 @@ impl App {
 
     /// Puts a job at a place in the list.
     pub fn insert(self, place: usize, kept: Kept) {
-        self.saved.set(storage::save(&kept));
-        self.shelf.update(|shelf| shelf.insert(place, kept));
+        self.shelf.update(|shelf| shelf.insert(place, kept.clone()));
+        self.save(&kept);
         self.save_order();
+    }
+
+    /// Whether what is on the screen of a job is kept, or nothing is kept at all.
+    #[must_use]
+    pub fn is_kept(self, id: &str) -> bool {
+        !self.unsaved.with_value(|unsaved| unsaved.contains(id))
+    }
+
+    /// Keeps a job, and those that found no room before: it may be smaller than it was.
+    fn save(self, kept: &Kept) {
+        self.note_saved(&kept.id, storage::save(kept));
+        self.save_the_others(&kept.id);
+    }
+
+    /// Takes a job off the screen that never found room.
+    fn forget_unsaved(self, id: &str) {
+        self.shelf.update(|shelf| {
+            shelf.remove(id);
+        });
+        self.unsaved.update_value(|unsaved| {
+            unsaved.remove(id);
+        });
+        self.save_order();
+    }
+
+    fn note_saved(self, id: &str, saved: Saved) {
+        self.unsaved.update_value(|unsaved| match saved {
+            Saved::Full => {
+                unsaved.insert(id.to_owned());
+            }
+            _ => {
+                unsaved.remove(id);
+            }
+        });
+        self.saved.set(saved);
+    }
+
+    /// Tries again to keep the jobs that found no room, all but one; while one finds none that is said.
+    fn save_the_others(self, but: &str) {
+        let ids: Vec<String> = self.unsaved.with_value(|unsaved| unsaved.iter().cloned().collect());
+        for id in ids.iter().filter(|id| *id != but) {
+            match self.shelf.with_untracked(|shelf| shelf.find(id).cloned()) {
+                // What another tab wrote is not written over: its own change comes over first.
+                Some(kept) if storage::written_elsewhere(id).is_none() => self.note_saved(id, storage::save(&kept)),
+                Some(_) => {}
+                None => {
+                    self.unsaved.update_value(|unsaved| {
+                        unsaved.remove(id);
+                    });
+                }
+            }
+        }
+        if self.unsaved.with_value(|unsaved| !unsaved.is_empty()) {
+            self.saved.set(Saved::Full);
+        }
     }
 
     /// Brings back what was taken away.
@@ -184,8 +242,20 @@ impl App {
 
     /// Takes a job off the shelf; it is returned with the place that it had.
     pub fn take_off(self, id: &str) -> Option<(usize, Kept)> {
+        // What another tab made of it in the same moment goes beside it, not with it.
+        if !self.keep_theirs(id) {
+            self.saved.set(Saved::Full);
+            return None;
+        }
         let gone = self.shelf.try_update(|shelf| shelf.remove(id)).flatten()?;
         storage::delete(id);
+        self.unsaved.update_value(|unsaved| {
+            unsaved.remove(id);
+        });
+        if self.saved.get_untracked() != Saved::Nowhere {
+            self.saved.set(storage::room());
+            self.save_the_others("");
+        }
         self.save_order();
         Some(gone)
     }
@@ -232,13 +302,19 @@ impl App {
     fn put(self, id: &str, sheet: Sheet) {
         // There is something to lose from here on.
         crate::platform::device::ask_to_last();
-        self.keep_theirs(id);
-        self.saved.set(storage::save(&Kept { id: id.to_owned(), sheet: sheet.clone() }));
+        let theirs_are_kept = self.keep_theirs(id);
+        let kept = Kept { id: id.to_owned(), sheet };
         self.shelf.update(|shelf| {
-            if let Some(kept) = shelf.find_mut(id) {
-                kept.sheet = sheet;
+            if let Some(there) = shelf.find_mut(id) {
+                there.sheet = kept.sheet.clone();
             }
         });
+        if theirs_are_kept {
+            self.save(&kept);
+        } else {
+            // There is no room for both: what stands there stays, and this waits on the screen.
+            self.note_saved(id, Saved::Full);
+        }
     }
 
     fn travel(self, id: &str, step: impl FnOnce(&mut History, Sheet) -> Option<Sheet>) {

@@ -41,22 +41,34 @@ impl App {
         });
     }
 
-    /// Before a job is written: what another tab wrote in the same moment is kept beside it, and that is said.
-    pub(super) fn keep_theirs(self, id: &str) {
+    /// Before a job is written: what another tab wrote in the same moment is kept beside it, and that is said. `false`
+    /// where there is no room for it: then it must not be written over.
+    #[must_use]
+    pub(super) fn keep_theirs(self, id: &str) -> bool {
         match storage::written_elsewhere(id) {
-            None => {}
+            None => true,
             Some(Found::Job(theirs)) => {
                 let mut sheet = theirs.sheet;
                 let name = sheet.job.name.clone();
                 sheet.job.name = (words().list.from_other_tab)(&name);
                 let place = self.shelf.with_untracked(|shelf| shelf.jobs.iter().position(|kept| kept.id == id));
-                self.insert(place.map_or(0, |place| place + 1), Kept { id: storage::new_id(), sheet });
+                let beside = storage::new_id();
+                self.insert(place.map_or(0, |place| place + 1), Kept { id: beside.clone(), sheet });
+                if !self.is_kept(&beside) {
+                    // It stands where it stood, and one copy is enough.
+                    self.forget_unsaved(&beside);
+                    return false;
+                }
                 self.tell((words().list.both_kept)(&name));
+                true
             }
             Some(Found::Aside(entry)) => {
                 let entry = SetAside { id: storage::new_id(), ..entry };
-                storage::keep_text(&entry.id, &entry.text);
-                self.shelf.update(|shelf| shelf.set_aside.push(entry));
+                let kept = storage::keep_text(&entry.id, &entry.text);
+                if kept {
+                    self.shelf.update(|shelf| shelf.set_aside.push(entry));
+                }
+                kept
             }
         }
     }

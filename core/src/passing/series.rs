@@ -9,6 +9,8 @@ use core::fmt;
 const VERSION: &str = "1";
 /// Most parts of a series: more is no work for hands.
 pub const MOST_PARTS: usize = 40;
+/// Most letters of a part: a QR code holds 7,089 digits at most (ISO/IEC 18004).
+pub const MOST_OF_PART: usize = 8000;
 
 /// One part of a series.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -69,7 +71,8 @@ pub fn part(text: &str) -> Option<Part> {
         of: of.parse().ok()?,
         letters: letters.to_owned(),
     };
-    ((1..=MOST_PARTS).contains(&part.of) && (1..=part.of).contains(&part.place)).then_some(part)
+    let fits = part.letters.len() <= MOST_OF_PART;
+    (fits && (1..=MOST_PARTS).contains(&part.of) && (1..=part.of).contains(&part.place)).then_some(part)
 }
 
 /// Joins the parts of one series, in any order, each once or more.

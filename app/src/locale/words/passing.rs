@@ -20,6 +20,10 @@ pub struct Passing {
     pub replace: Text,
     pub skip: Text,
     pub no_jobs: Text,
+    pub too_many: fn(usize, usize) -> String,
+    pub more_refused: fn(usize) -> String,
+    pub unkept: fn(usize) -> String,
+    pub not_replaced: fn(&str) -> String,
     pub nothing_new: Text,
     pub save_all: Text,
     pub save_all_name: Text,
@@ -76,6 +80,19 @@ pub const ENGLISH: Passing = Passing {
     keep_both: "Keep both",
     replace: "Replace the one here",
     skip: "Leave it out",
+    too_many: |count, most| format!("it holds {count} jobs, and at most {most} are read at once"),
+    more_refused: |count| format!("{count} more can’t be read."),
+    unkept: |count| {
+        match count {
+        1 => "One thing of it is not kept: the browser’s storage is full. Delete jobs that you no longer need, then open the file again.".to_owned(),
+        count => format!("{count} things of it are not kept: the browser’s storage is full. Delete jobs that you no longer need, then open the file again."),
+    }
+    },
+    not_replaced: |name| {
+        format!(
+            "“{name}” was not replaced: the browser’s storage has no room for the new one. The one here stays as it was."
+        )
+    },
     no_jobs: "it holds no job",
     nothing_new: "Nothing in it is new to this device.",
     save_all: "Save everything as one file",
@@ -131,6 +148,17 @@ pub const SPANISH: Passing = Passing {
     keep_both: "Conservar los dos",
     replace: "Reemplazar el de aquí",
     skip: "Dejarlo fuera",
+    too_many: |count, most| format!("trae {count} trabajos, y se leen a lo más {most} a la vez"),
+    more_refused: |count| format!("{count} más no se pueden leer."),
+    unkept: |count| {
+        match count {
+        1 => "Una cosa de él no se guardó: el espacio del navegador está lleno. Borre trabajos que ya no necesite y abra el archivo otra vez.".to_owned(),
+        count => format!("{count} cosas de él no se guardaron: el espacio del navegador está lleno. Borre trabajos que ya no necesite y abra el archivo otra vez."),
+    }
+    },
+    not_replaced: |name| {
+        format!("«{name}» no se reemplazó: en el navegador no hay espacio para el nuevo. El de aquí queda como estaba.")
+    },
     no_jobs: "no contiene ningún trabajo",
     nothing_new: "Nada de lo que trae es nuevo en este dispositivo.",
     save_all: "Guardar todo en un archivo",

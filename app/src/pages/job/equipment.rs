@@ -12,7 +12,9 @@ use leptos::prelude::*;
 use std::ops::Range;
 use wellwright_core::job::Job;
 use wellwright_core::power::family::Kind;
-use wellwright_core::power::family_table::{Cells, ENCLOSURE, FRAME, HP, NAME, TableError, columns_of, read, stand_in};
+use wellwright_core::power::family_table::{
+    Cells, ENCLOSURE, FRAME, HP, NAME, TableError, columns_of, read, stand_in, write,
+};
 
 /// The user's own equipment.
 #[component]
@@ -230,7 +232,11 @@ fn Exchange(desk: Desk, table: Table) -> impl IntoView {
         },
         Err(why) => app.tell(why),
     };
-    let give = move |_| give_table(own.title, &open.sheet.with_untracked(|sheet| sheet.job.families.clone()));
+    // Written anew: free text of a table that came from elsewhere may be a formula to a spreadsheet.
+    let give = move |_| match open.sheet.with_untracked(|sheet| read(&sheet.job.families)) {
+        Ok(families) => give_table(own.title, &write(&families)),
+        Err(error) => app.tell(table_error_text(&error)),
+    };
     view! {
         <TakeTable label=own.import too_large=words.list.too_large on_table=Callback::new(take) />
         <Show when=any>

@@ -4,14 +4,17 @@
 use super::entries::{self, Found};
 use super::place::{Browser, Place};
 use super::{new_id, there};
+use crate::state::Seller;
 use serde_json::{Map, Value, json};
 use std::collections::BTreeMap;
-use wellwright_core::cost::book_table;
 
 /// What stands ahead of every key of this page.
 const OWN: &str = "wellwright.";
 const JOB: &str = "wellwright.job.";
 const BOOK: &str = "wellwright.book.";
+const SELLER: &str = "wellwright.seller";
+/// Entries that are of use on their own device alone: what jobs were before, and what failed.
+const LEFT_OUT: [&str; 2] = ["wellwright.before.", "wellwright.errors"];
 /// What tells such a file, and the version of its form.
 const SIGN: &str = "wellwright_backup";
 const VERSION: u64 = 1;
@@ -21,8 +24,10 @@ const VERSION: u64 = 1;
 pub struct Backup {
     /// Its jobs, those that can't be read too, each under an id that is new here.
     pub jobs: Vec<Found>,
-    /// Its price books, as tables.
+    /// Its price books, as tables, those that can't be read too.
     pub books: Vec<String>,
+    /// Its seller's own.
+    pub seller: Option<Seller>,
 }
 
 /// Everything that is kept, as the text of a file.
@@ -32,7 +37,8 @@ pub fn everything() -> String {
 }
 
 fn written(place: &impl Place) -> String {
-    let own = place.keys().into_iter().filter(|key| key.starts_with(OWN));
+    let kept = |key: &String| key.starts_with(OWN) && !LEFT_OUT.iter().any(|left| key.starts_with(left));
+    let own = place.keys().into_iter().filter(kept);
     let entries: Map<String, Value> = own.filter_map(|key| Some((key.clone(), json!(place.get(&key)?)))).collect();
     json!({ SIGN: VERSION, "entries": entries }).to_string()
 }
@@ -54,8 +60,10 @@ impl Backup {
         for (key, text) in entries {
             if key.starts_with(JOB) {
                 backup.jobs.push(entries::found(&id(), text));
-            } else if key.starts_with(BOOK) && matches!(book_table::read(&text), Ok(Some(_))) {
+            } else if key.starts_with(BOOK) {
                 backup.books.push(text);
+            } else if key == SELLER {
+                backup.seller = serde_json::from_str(&text).ok().map(Seller::checked);
             }
         }
         Some(backup)
@@ -82,14 +90,18 @@ mod tests {
                 ("wellwright.job.2", "{\"job\":{\"schema\":1"),
                 ("wellwright.book.a", &book),
                 ("wellwright.book.b", "no book"),
+                ("wellwright.before.1", "yesterday"),
+                ("wellwright.errors", "[\"failed\"]"),
+                ("wellwright.seller", "{\"name\":\"Pumps\"}"),
                 ("wellwright.order", "[]"),
                 ("somebody.else", "secret"),
             ],
         );
         let text = written(&room);
-        assert!(!text.contains("secret"));
+        assert!(!text.contains("secret") && !text.contains("yesterday") && !text.contains("failed"));
         let backup = Backup::read(&text, || "new".to_owned()).unwrap();
-        assert_eq!(backup.books, [book]);
+        assert_eq!(backup.books, [book, "no book".to_owned()]);
+        assert_eq!(backup.seller.map(|seller| seller.name), Some("Pumps".to_owned()));
         let [Found::Job(job), Found::Aside(aside)] = backup.jobs.as_slice() else { panic!("{:?}", backup.jobs) };
         assert_eq!((job.id.as_str(), job.sheet.job.name.as_str(), job.sheet.drafts.len()), ("new", "Well", 1));
         assert_eq!(aside.text, "{\"job\":{\"schema\":1");

@@ -26,6 +26,12 @@ pub fn save_book(kept: &KeptBook, order: &[String]) -> Saved {
     if save(&Browser, kept, order) { Saved::Yes } else { Saved::Full }
 }
 
+/// Keeps a text that is no book to this build, as it is; `false` where there was no room.
+#[must_use]
+pub fn keep_book_text(id: &str, text: &str) -> bool {
+    there() && Browser.set(&format!("{BOOK}{id}"), text)
+}
+
 /// Deletes a book, or an entry that can't be read.
 pub fn delete_book(id: &str) {
     if there() {

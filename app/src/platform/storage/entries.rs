@@ -63,15 +63,15 @@ pub fn save(kept: &Kept) -> Saved {
 }
 
 /// Whether there is room left.
-pub(super) fn room() -> Saved {
+#[must_use]
+pub fn room() -> Saved {
     KNOWN.with_borrow(Known::room)
 }
 
-/// Keeps a text that is no job to this build, as it is.
-pub fn keep_text(id: &str, text: &str) {
-    if there() {
-        Browser.set(&format!("{JOB}{id}"), text);
-    }
+/// Keeps a text that is no job to this build, as it is; `false` where there was no room.
+#[must_use]
+pub fn keep_text(id: &str, text: &str) -> bool {
+    there() && Browser.set(&format!("{JOB}{id}"), text)
 }
 
 /// Deletes a job, or an entry that can't be read, and what stood there before.
@@ -155,17 +155,21 @@ impl Known {
     }
 
     fn save(&mut self, place: &impl Place, kept: &Kept) -> bool {
-        let id = &kept.id;
+        let (id, before) = (&kept.id, format!("{BEFORE}{}", kept.id));
         if let Some(old) = self.texts.get(id)
             && self.written.insert(id.clone())
+            && place.set(&before, old)
         {
-            // Without room for it the job itself goes on being kept.
-            if place.set(&format!("{BEFORE}{id}"), old) {
-                self.bytes += old.len();
-            }
+            self.bytes += old.len();
         }
         let text = write(&kept.sheet).to_string();
-        let is_kept = place.set(&format!("{JOB}{id}"), &text);
+        let mut is_kept = place.set(&format!("{JOB}{id}"), &text);
+        // What was before gives its room to what is.
+        if !is_kept && let Some(gone) = place.get(&before) {
+            place.remove(&before);
+            self.bytes = self.bytes.saturating_sub(gone.len());
+            is_kept = place.set(&format!("{JOB}{id}"), &text);
+        }
         if is_kept {
             self.bytes += text.len();
             let old = self.texts.insert(id.clone(), text);
@@ -399,6 +403,28 @@ mod tests {
             }
         }
         assert!(read_whole < 500, "{read_whole}");
+    }
+
+    #[test]
+    fn what_was_before_gives_its_room_to_what_is() {
+        let (first, then) = (kept("first"), kept("then"));
+        let bytes = write(&first.sheet).to_string().len();
+        // Room for one of them twice, and for a letter of the second more.
+        let room = Room::of(2 * bytes + 80, &[]);
+        assert!(Known::default().save(&room, &first));
+        let mut known = Known::default();
+        let _ = known.all(&room);
+        assert!(known.save(&room, &then));
+        assert!(room.get("wellwright.before.1").is_some());
+        let longer = kept(&"then ".repeat(20));
+        assert!(known.save(&room, &longer));
+        assert_eq!(name(known.find(&room, "1")), Some(longer.sheet.job.name));
+        assert_eq!(room.get("wellwright.before.1"), None);
+        let _ = known.all(&room);
+        assert_eq!(
+            known.bytes,
+            room.keys().iter().map(|key| key.len() + room.get(key).map_or(0, |text| text.len())).sum()
+        );
     }
 
     #[test]
