@@ -10,8 +10,17 @@ self.addEventListener('install', (event) => {
     const cache = await caches.open(kept);
     // Past the browser's own cache, which may hold files of another build.
     await cache.addAll(files.map((file) => new Request(file, { cache: 'reload' })));
+    // A page that names files of another build was put there before or after the others.
+    const page = await (await cache.match('./')).text();
+    const strange = [...page.matchAll(/"(\.\/[^"]+\.(?:js|css))"/g)].map(([, name]) => name).filter((name) => !files.includes(name));
+    if (strange.length > 0) throw new Error(`The page is of another build: ${strange}`);
   };
-  event.waitUntil(take());
+  event.waitUntil(
+    take().catch(async (why) => {
+      await caches.delete(kept);
+      throw why;
+    }),
+  );
 });
 
 // Only now is no page of an older build left, or the user has agreed.
@@ -35,8 +44,7 @@ self.addEventListener('fetch', (event) => {
   const answer = async () => {
     const cache = await caches.open(kept);
     const found = await cache.match(request, { ignoreSearch: true, ignoreVary: true });
-    const page = found ?? (request.mode === 'navigate' ? await cache.match('./') : undefined);
-    return page ?? fetch(request);
+    return found ?? fetch(request);
   };
   event.respondWith(answer());
 });

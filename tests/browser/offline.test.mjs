@@ -1,6 +1,6 @@
 // Without a network: one visit is enough, a newer build is taken when the user agrees, never half of one.
 import assert from 'node:assert/strict';
-import { rmSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { startChromium } from './support/chromium.mjs';
@@ -14,6 +14,16 @@ before(async () => {
   browser = await startChromium();
 });
 after(() => browser?.close());
+
+/** Waits until a worker that tries to come in has tried, and failed. */
+async function isGone(page) {
+  const comes = async () => {
+    const { installing, waiting } = await navigator.serviceWorker.getRegistration();
+    return Boolean(installing ?? waiting);
+  };
+  for (let tries = 50; tries > 0 && (await page.evaluate(comes)); tries -= 1) await page.waitForTimeout(100);
+  assert.equal(await page.evaluate(comes), false, 'it came in');
+}
 
 async function visit(t, { url }, options) {
   const context = await browser.newContext({ locale: 'en-US', ...options });
@@ -141,15 +151,44 @@ test('a newer build that is half there is not taken', async (t) => {
   await page.reload();
   await app.newJobButton.waitFor();
   // The new worker tries, fails and is gone.
-  await page.waitForFunction(async () => {
-    const registration = await navigator.serviceWorker.getRegistration();
-    return !registration.installing && !registration.waiting;
-  });
+  await isGone(page);
   assert.equal(await page.getByText('A newer version of the page is ready.').count(), 0);
   await site.stop();
   await page.reload();
   await app.newJobButton.waitFor();
   assert.equal(await styleOf(page), first);
+});
+
+test('a newer build whose page is still the old one is not taken', async (t) => {
+  const site = await host(t);
+  const { page, app } = await visit(t, site);
+  await isKept(page);
+  const first = await styleOf(page);
+  const old = readFileSync(join(site.site, 'index.html'), 'utf8');
+  site.deploy('fedcba9876543210');
+  writeFileSync(join(site.site, 'index.html'), old);
+  // The page itself asks for it, as it does whenever it is looked at again.
+  await page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    await registration.update().catch(() => {});
+  });
+  await isGone(page);
+  assert.deepEqual((await page.evaluate(() => caches.keys())).filter((name) => name.endsWith('fedcba9876543210')), [], 'nothing is left of the one that failed');
+  await site.stop();
+  await page.reload();
+  await app.newJobButton.waitFor();
+  assert.equal(await styleOf(page), first);
+});
+
+test('an address below the page is not the page', async (t) => {
+  const site = await host(t);
+  const { page } = await visit(t, site);
+  await isKept(page);
+  const tab = await page.context().newPage();
+  assert.equal((await tab.goto(`${site.url}training.html`)).status(), 200);
+  assert.equal(await tab.title(), 'Why deep wells run on 480 V');
+  assert.equal((await tab.goto(`${site.url}?embed&motor=5hp&depth=300ft`)).status(), 200);
+  await assert.rejects(tab.goto(`${site.url}nothing/here`), /ERR_HTTP_RESPONSE_CODE_FAILURE/);
 });
 
 test('the manifest names icons that are there, of the size that it says', async (t) => {

@@ -103,6 +103,66 @@ test('storage that is full to the last letter is told, and nothing kept is torn'
   assert.ok((await app.kept()).some(([, text]) => text.includes('"value":642')));
 });
 
+test('a job that found no room is told of until it is kept, whatever else is kept meanwhile', async (t) => {
+  const { page, app } = await start(t);
+  const id = await app.idOf(demo);
+  const other = await app.idOf('Low Saddle');
+  await app.openJob(demo);
+  await page.evaluate(fillUp);
+  const long = 'A name that is much longer than the one before, and finds no room any more';
+  await app.jobName.fill(long);
+  const told = app.alerts.filter({ hasText: 'Not saved' });
+  await told.waitFor();
+  // Another job grows shorter and is kept: the first one still is not.
+  await app.goTo(other, 'water');
+  await app.jobName.fill('L');
+  await page.waitForTimeout(200);
+  assert.ok((await app.kept()).some(([, text]) => text.includes('"name":"L"')));
+  assert.equal(await told.isVisible(), true);
+  assert.equal((await app.kept()).some(([, text]) => text.includes(long)), false);
+  // Room is made by deleting a third: the first is kept by itself.
+  await page.evaluate(() => { location.hash = '#/'; });
+  await app.more('Quill Flat', 'Delete');
+  await told.waitFor({ state: 'detached' });
+  const [, text] = (await app.kept()).find(([key]) => key.endsWith(id));
+  assert.equal(JSON.parse(text).job.name, long);
+});
+
+test('what another tab wrote is not written over where there is no room to keep it beside', async (t) => {
+  const { page, app } = await start(t);
+  await app.openJob(demo);
+  await page.evaluate((demo) => {
+    const [key, text] = Object.entries(localStorage).find(([key, text]) => key.includes('.job.') && text.includes(demo));
+    const entry = JSON.parse(text);
+    entry.job.site.pump_setting.value = 555;
+    delete entry.sum;
+    localStorage.setItem(key, JSON.stringify(entry));
+  }, demo);
+  await page.evaluate(fillUp);
+  const before = await app.kept();
+  await app.field('Static level').fill('432');
+  await app.alerts.filter({ hasText: 'Not saved' }).waitFor();
+  assert.deepEqual(await app.kept(), before);
+  assert.equal(await app.field('Static level').inputValue(), '432');
+});
+
+test('a job that is replaced stays where the new one finds no room', async (t) => {
+  const { page, app } = await start(t);
+  const names = () => app.jobs.allInnerTexts();
+  const before = await names();
+  const [[, text]] = (await app.kept()).filter(([, text]) => text.includes(demo));
+  const { job } = JSON.parse(text);
+  job.note = 'x'.repeat(60_000);
+  await page.evaluate(fillUp);
+  await app.fileChooser.setInputFiles({ name: 'large.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(job)) });
+  await page.getByRole('radio', { name: 'Replace the one here' }).click({ force: true });
+  await page.getByRole('button', { name: 'Add 1 job' }).click();
+  await page.getByText('was not replaced').waitFor();
+  assert.deepEqual(await names(), before);
+  const [[, now]] = (await app.kept()).filter(([, text]) => text.includes(demo));
+  assert.deepEqual(JSON.parse(now).job, JSON.parse(text).job);
+});
+
 test('a job that another tab adds or deletes comes and goes', async (t) => {
   const { context, app: one } = await start(t);
   const { app: other } = await another(context);
@@ -173,6 +233,39 @@ test('a whole device goes into one file and comes back', async (t) => {
   await there.getByRole('button', { name: 'Add 0 jobs' }).waitFor();
 });
 
+test('a file of a whole device may be large, and takes no price book’s place', async (t) => {
+  const { page, app } = await start(t);
+  const book = (price) => `item,kind,metal,size,unit,price\nname,Mine,,,,\ncurrency,USD,,,,\ndate,2026-11-01,,,,\nmetal,,copper,,$/lb,${price}\n`;
+  const entries = (price, note) => ({ 'wellwright.book.a': book(price), 'wellwright.book.b': 'no book', 'wellwright.seller': '{"name":"Pumps and Wells"}', 'wellwright.order': '[]', 'filler': note });
+  const open = (price, note) => app.fileChooser.setInputFiles({ name: 'all.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify({ wellwright_backup: 1, entries: entries(price, note) })) });
+  const books = () => page.evaluate(() => Object.entries(localStorage).filter(([key]) => key.startsWith('wellwright.book.')).map(([, text]) => text));
+  await open(5, 'x'.repeat(3_000_000));
+  await page.waitForFunction(() => Object.keys(localStorage).filter((key) => key.startsWith('wellwright.book.')).length === 2);
+  assert.deepEqual((await books()).sort(), [book(5), 'no book'].sort());
+  assert.match(await page.evaluate(() => localStorage.getItem('wellwright.seller')), /Pumps and Wells/);
+  // The same again: nothing new. Another of the same name: both.
+  await open(5, '');
+  await app.messages.getByText('Nothing in it is new').waitFor();
+  assert.equal((await books()).length, 2);
+  await open(6, '');
+  await page.waitForFunction(() => Object.keys(localStorage).filter((key) => key.startsWith('wellwright.book.')).length === 3);
+  const all = await books();
+  assert.ok(all.includes(book(5)) && all.some((text) => text.includes('Mine 2')), all.join('\n'));
+});
+
+test('many jobs of one text are asked about, too many are refused', async (t) => {
+  const { page, app } = await start(t);
+  const open = (jobs) => app.fileChooser.setInputFiles({ name: 'many.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(jobs)) });
+  await open(Array.from({ length: 501 }, () => ({ schema: 1 })));
+  await app.messages.getByText('it holds 501 jobs, and at most 500 are read at once').waitFor();
+  assert.equal(await app.jobs.count(), 3);
+  await open([...Array.from({ length: 60 }, () => ({ schema: 1, name: 7 })), { schema: 1, name: 'One' }, { schema: 1, name: 'Two' }]);
+  await page.getByText('40 more can’t be read.').waitFor();
+  assert.equal(await app.jobs.count(), 3);
+  await page.getByRole('button', { name: 'Add 2 jobs' }).click();
+  await app.job('Two').waitFor();
+});
+
 test('storage that is cleared under the page loses nothing that is on the screen', async (t) => {
   const { page, app } = await start(t);
   await app.openJob(demo);
@@ -196,6 +289,22 @@ test('after a failure of the program the jobs are saved as one file, and the pag
   await page.getByRole('button', { name: 'Start again' }).click();
   await app.heading('water').waitFor();
   assert.equal(await app.field('Pump setting').inputValue(), '633');
+  problems.splice(0);
+});
+
+test('a program that fails before it has made the page leaves a way out', async (t) => {
+  const prepare = (context) => context.addInitScript(() => {
+    // What stands for the program fails at once.
+    WebAssembly.instantiate = () => { setTimeout(() => { throw new RangeError('Maximum call stack size exceeded'); }); return new Promise(() => {}); };
+    WebAssembly.instantiateStreaming = WebAssembly.instantiate;
+    localStorage.setItem('wellwright.job.1', '{"job":{"schema":1,"name":"Well"}}');
+  });
+  const { page, problems } = await open(t, { prepare, acceptDownloads: true });
+  await page.getByRole('heading', { name: 'Something in this page failed' }).waitFor();
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save everything as one file' }).click()]);
+  assert.match(await readFile(await download.path(), 'utf8'), /Well/);
+  await page.getByRole('button', { name: 'Start again' }).click();
+  await page.getByRole('heading', { name: 'Something in this page failed' }).waitFor();
   problems.splice(0);
 });
 

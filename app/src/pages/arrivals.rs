@@ -64,8 +64,10 @@ fn link_text(error: &LinkError, system: UnitSystem) -> String {
     }
 }
 
-/// Most jobs of one text, and most faults that are told one by one.
+/// Most jobs of one text, most bytes of it (a job with its visits takes some thousand), and most faults that are told one
+/// by one.
 const MOST_JOBS: usize = 500;
+const MOST_TEXT: usize = 5_000_000;
 const MOST_FAULTS: usize = 20;
 
 /// Takes the text of a file or of the clipboard: one job or many. Those that nobody must be asked about are added at
@@ -79,7 +81,7 @@ pub fn take_text(app: App, name: &str, text: &str) {
     if let Some(backup) = storage::Backup::of(text) {
         return restore(app, backup);
     }
-    if text.len() > MOST_JOBS * files::MOST / 100 {
+    if text.len() > MOST_TEXT {
         return app.tell((list.not_opened)(name, list.too_large));
     }
     let read = match wire::read_many(text) {
