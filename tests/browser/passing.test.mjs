@@ -179,9 +179,10 @@ test('a file of many jobs: the good ones are offered, each fault is told with jo
   await app.job('One').waitFor();
   await app.job('Four').waitFor();
   assert.equal((await app.kept()).length, before + 2);
-  // Nothing to ask: they are added at once.
+  // Nothing is wrong with these; more than one is asked about all the same.
   const good = '[{"schema":1,"name":"Five"},{"schema":1,"name":"Six"}]';
   await app.fileChooser.setInputFiles({ name: 'good.json', mimeType: 'application/json', buffer: Buffer.from(good) });
+  await arrived(page).getByRole('button', { name: 'Add 2 jobs' }).click();
   await app.job('Six').waitFor();
   await app.messages.getByText('2 jobs added.').waitFor();
   await app.fileChooser.setInputFiles({ name: 'none.json', mimeType: 'application/json', buffer: Buffer.from('[]') });
