@@ -289,6 +289,8 @@ pub const ENGLISH: Names = Names {
         Name::Expected(what) => (spread::ENGLISH.expected)(what),
         Name::Lowest(what) => (spread::ENGLISH.lowest)(what),
         Name::Highest(what) => (spread::ENGLISH.highest)(what),
+        Name::ComparedArea => "Area of the wire that is compared with",
+        Name::ComparedResistance => "Its resistance at 75\u{a0}°C",
         Name::Conversion(conversion, system) => (units::ENGLISH.of)(conversion, system),
     },
 };
@@ -572,6 +574,8 @@ pub const SPANISH: Names = Names {
         Name::Expected(what) => (spread::SPANISH.expected)(what),
         Name::Lowest(what) => (spread::SPANISH.lowest)(what),
         Name::Highest(what) => (spread::SPANISH.highest)(what),
+        Name::ComparedArea => "Área del conductor con que se compara",
+        Name::ComparedResistance => "Su resistencia a 75\u{a0}°C",
         Name::Conversion(conversion, system) => (units::SPANISH.of)(conversion, system),
     },
 };
