@@ -130,6 +130,10 @@ pub struct Lesson {
     pub motor: Power,
     /// Electric power that it takes in at that power.
     pub input: Power,
+    /// Power factor of the motor.
+    pub power_factor: f64,
+    /// Largest drop, as a share of the sending voltage.
+    pub allowed: f64,
     /// Metal of the lead.
     pub metal: Metal,
     /// The 240 V and the 480 V way.
@@ -187,11 +191,14 @@ pub fn lesson(evaluation: &Evaluation) -> Option<Lesson> {
     let ways = [low?, high?];
     let [between_low, between_high] = ways.map(|way| way.here.outfit.cost.total());
     let sweep = evaluation.sweep.as_ref()?;
+    let demands = &sweep.way(Way::V240).demands;
     Some(Lesson {
         lead: here.lead,
         motor,
         input: motor / inputs.efficiency.as_ref().ok()?.value,
-        metal: sweep.way(Way::V240).demands.setting.metal,
+        power_factor: demands.load.power_factor,
+        allowed: demands.allowed_drop,
+        metal: demands.setting.metal,
         ways,
         saving: here.saving?,
         extra: between_high - between_low,
