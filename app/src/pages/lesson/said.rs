@@ -1,6 +1,6 @@
 //! What each step says: pure, from the figures of the lesson.
 
-use crate::locale::{conductor, depth, in_digits, lead_size, mass, money, peak_volts, power, words};
+use crate::locale::{conductor, depth, in_digits, lead_size, mass, money, money_alike, peak_volts, power, words};
 use wellwright_core::evaluate::{Basis, Evaluation};
 use wellwright_core::job::Way;
 use wellwright_core::papers::{Choice, Lesson, LessonStep, LessonSum, Offered, Topic};
@@ -44,8 +44,11 @@ impl Teller<'_> {
     fn kilowatts(&self, power: Power) -> String {
         in_digits(Entry::new(in_watts(power) / 1000.0, Unit::Kilowatt), DIGITS).text()
     }
-    fn money(&self, amount: Money) -> String {
-        money(amount, 0)
+    /// Money, with cents where whole dollars would not add up.
+    pub fn money(&self, amount: Money) -> String {
+        let [low, high] = self.lesson.ways.map(|way| way.here.cable);
+        let decimals = money_alike(low, high).max(money_alike(self.lesson.saving.cable, self.lesson.extra));
+        money(amount, decimals)
     }
     /// The power of the motor.
     pub fn motor(&self) -> String {

@@ -1,7 +1,7 @@
 //! One step: its figures, its picture, what it says, its sum, its cautions.
 
 use super::said::{Known, Teller, cautions, sums};
-use crate::locale::{depth, money, peak_volts, words};
+use crate::locale::{depth, peak_volts, words};
 use crate::parts::caution::CautionBoxes;
 use crate::parts::working;
 use crate::pictures::{Shaped, Stairs, boxes, cuts, stairs};
@@ -97,7 +97,7 @@ fn picture(known: &Known, step: LessonStep, system: UnitSystem) -> AnyView {
                 .into_any()
         }
         LessonStep::Heat => hint(words.quarter_hint),
-        LessonStep::Pays => costs(known).into_any(),
+        LessonStep::Pays => costs(known, system).into_any(),
         LessonStep::Peak => peaks(known).into_any(),
         LessonStep::Home => ().into_any(),
     }
@@ -148,14 +148,15 @@ fn lost(known: &Known, system: UnitSystem) -> impl IntoView + use<> {
 }
 
 /// The cable and the equipment of each way.
-fn costs(known: &Known) -> impl IntoView + use<> {
+fn costs(known: &Known, system: UnitSystem) -> impl IntoView + use<> {
+    let teller = Teller { lesson: &known.lesson, system };
     let ways = known.lesson.ways.map(|way| (way.here.cable, way.here.outfit.cost.total()));
     let most = ways.iter().map(|(cable, more)| (*cable + *more).0).fold(1.0, f64::max);
     let share = |amount: Money| (amount.0 / most).max(0.0);
     let words = &words().lesson;
     let bar = |(way, (cable, more)): (Way, (Money, Money))| Bar {
         name: (self::words().answer.way_short)(way).to_owned(),
-        says: format!("{} {} + {} {}", words.cable, money(cable, 0), words.equipment, money(more, 0)),
+        says: format!("{} {} + {} {}", words.cable, teller.money(cable), words.equipment, teller.money(more)),
         pieces: vec![(pen(way), share(cable)), ("bar-more", share(more))],
     };
     bars(Way::ALL.into_iter().zip(ways).map(bar).collect())
