@@ -136,7 +136,7 @@ impl Stairs {
         let lines = self.lines.map(|d| view! { <path class="l-compare" d=d /> });
         let steps = Way::ALL.into_iter().zip(self.steps).map(|(way, d)| view! { <path class=pen(way) d=d /> });
         view! {
-            <svg class="stairs" aria-hidden="true" viewBox=format!("0 0 {} {}", WIDE.0, WIDE.1)>
+            <svg class="stairs" aria-hidden="true" preserveAspectRatio="none" viewBox=format!("0 0 {} {}", WIDE.0, WIDE.1)>
                 <path class="l-axis" d=foot />
                 {lines.collect_view()}
                 {steps.collect_view()}

@@ -62,6 +62,7 @@ pub struct Lesson {
     pub peak_here: fn(&str, &str, &str, &str) -> String,
     pub peak_limit: fn(&str) -> String,
     pub peak_remedy: fn(Remedy) -> Text,
+    pub peak_own: Text,
     pub peak_none: Text,
     pub home: Text,
     pub home_here: fn(&str, &str, &str, &str) -> String,
@@ -70,26 +71,26 @@ pub struct Lesson {
     pub home_job: fn(&str) -> String,
 
     // The questions, and why the right answer is right.
-    pub ask_power: fn(&str, &str, &str) -> String,
+    pub ask_power: fn(&str, &str) -> String,
     pub why_power: Text,
     pub ask_amps: fn(&str) -> String,
     pub why_amps: Text,
     pub ask_share: fn(&str) -> String,
     pub why_share: Text,
     pub ask_area: fn(&str, &str) -> String,
-    pub why_area: fn(&str, &str) -> String,
+    pub why_area: Text,
     pub ask_quarter: fn(&str) -> String,
-    pub why_quarter: fn(&str, &str) -> String,
-    pub ask_sizes: Text,
+    pub why_quarter: Text,
+    pub ask_sizes: fn(&str) -> String,
     pub why_sizes: fn(&str, &str, &str) -> String,
     pub below_drops: fn(&str, &str) -> String,
     pub below_heats: fn(&str) -> String,
-    pub ask_heat: Text,
-    pub why_heat: fn(&str, &str, &str) -> String,
-    pub ask_pays: fn(&str, &str) -> String,
-    pub why_pays: fn(&str, &str, &str) -> String,
+    pub ask_heat: fn(&str) -> String,
+    pub why_heat: Text,
+    pub ask_pays: fn(&str, &str, &str, &str) -> String,
+    pub why_pays: Text,
     pub ask_peak: fn(&str) -> String,
-    pub why_peak: fn(&str, &str) -> String,
+    pub why_peak: Text,
     pub ask_home: Text,
     pub why_home: fn(&str, &str) -> String,
 
@@ -230,7 +231,7 @@ pub const ENGLISH: Lesson = Lesson {
     },
     peak_here: |lead, peak, low_peak, critical| {
         format!(
-            "On {lead} that comes to {peak} at the motor, and to {low_peak} at 240\u{a0}V. A lead of {critical} is enough for it."
+            "With nothing in between, {lead} of lead bring {peak} to the motor; at 240\u{a0}V it would be {low_peak}. A lead of {critical} is enough for it."
         )
     },
     peak_limit: |limit| format!("This motor stands {limit}."),
@@ -242,6 +243,7 @@ pub const ENGLISH: Lesson = Lesson {
         Remedy::DvDtFilter => "So a dV/dt filter stands between drive and lead. Its price belongs to the equipment.",
         Remedy::SineFilter => "So a sine filter stands between drive and lead. Its price belongs to the equipment.",
     },
+    peak_own: "The drive for 480\u{a0}V therefore has a sine filter built in. Its price belongs to the equipment.",
     peak_none: "With this equipment no pulses reach the motor. Behind others they do: a long lead can double the voltage at the motor.",
     home: "Half the amps, a quarter of the share, a quarter of the area: that is the law.",
     home_here: |low, high, metal_low, metal_high| {
@@ -253,46 +255,42 @@ pub const ENGLISH: Lesson = Lesson {
     home_own: "Your own job has more to it: nameplate, surroundings, prices, the supply. Look at its costs:",
     home_job: |name| format!("Costs of {name}"),
 
-    ask_power: |input, volts, factor| {
-        format!("{input} at {volts}, three wires, power factor {factor}: how many amps in each wire?")
+    ask_power: |power, amps| {
+        format!(
+            "A motor of {power} takes {amps} at 230\u{a0}V. How much does one of twice the power take, all else alike?"
+        )
     },
-    why_power: "Watts divided by √3, by the volts and by the power factor.",
-    ask_amps: |low| format!("At 230\u{a0}V the motor takes {low}. How many amps at 460\u{a0}V?"),
-    why_amps: "The same watts at twice the volts: half the amps, in every wire.",
+    why_power: "Twice the watts at the same volts: twice the amps.",
+    ask_amps: |amps| format!("At 230\u{a0}V the motor takes {amps}. How much would it take on three times the volts?"),
+    why_amps: "The same watts on three times the volts: a third of the amps, in every wire.",
     ask_share: |share| {
-        format!("On 240\u{a0}V a wire loses {share}. What share does it lose on 480\u{a0}V, for the same motor?")
+        format!(
+            "On 480\u{a0}V this wire loses {share}. What share would it lose on twice the volts once more, for the same motor?"
+        )
     },
-    why_share: "Half the amps lose half the volts, and from twice the volts: a quarter.",
+    why_share: "Half the amps lose half the volts, and from twice the volts: again a quarter.",
     ask_area: |area, lead| {
         format!("{area} do for a lead of {lead}. How much for a lead twice as long, with the same motor and drop?")
     },
-    why_area: |area, answer| {
-        format!("Twice the length is twice the resistance; twice the area makes up for it: 2 × {area} = {answer}.")
-    },
+    why_area: "Twice the length is twice the resistance; twice the area makes up for it.",
     ask_quarter: |area| format!("And on three times the volts? At 240\u{a0}V it was {area} in each wire."),
-    why_quarter: |area, answer| {
-        format!("A third of the amps, and three times the volts to lose: ⅓ × ⅓ × {area} = {answer}.")
-    },
-    ask_sizes: "Which is the smallest wire that serves this lead at 480\u{a0}V?",
-    why_sizes: |size, share, allowed| format!("{size} loses {share}; {allowed} are allowed."),
+    why_quarter: "A third of the amps, and three times the volts to lose: a third of a third is a ninth.",
+    ask_sizes: |lead| format!("Which wire does a lead of {lead} take at 480\u{a0}V?"),
+    why_sizes: |size, share, allowed| format!("Over it {size} loses {share}; {allowed} are allowed."),
     below_drops: |size, share| format!("{size} would lose {share}."),
     below_heats: |size| format!("{size} may not carry the current."),
-    ask_heat: "On a lead so short that the drop does not matter: how much of the 240\u{a0}V area is left at 480\u{a0}V?",
-    why_heat: |low, high, share| {
-        format!("Heat asks for {low} and {high}, whatever the length. One over the other: {share}.")
+    ask_heat: |amps| {
+        format!("A motor draws {amps}. For how many amps must its wire be good, however short the lead is?")
     },
-    ask_pays: |saved, extra| {
-        format!("The cable saves {saved}, the equipment costs {extra} more. What does 480\u{a0}V save in all?")
+    why_heat: "The code asks for 125\u{a0}% of the motor’s current.",
+    ask_pays: |lead, low, high, extra| {
+        format!(
+            "On a lead of {lead} the cables cost {low} for 240\u{a0}V and {high} for 480\u{a0}V; the other equipment costs {extra} more. What does 480\u{a0}V save there?"
+        )
     },
-    why_pays: |saved, extra, net| {
-        format!("{saved} less {extra} leaves {net}. Below zero the lower voltage is the cheaper one.")
-    },
-    ask_peak: |bus| {
-        format!("The bus holds {bus}. How high can it get at the motor, with nothing between drive and lead?")
-    },
-    why_peak: |bus, peak| {
-        format!("The motor sends nearly all of each pulse back, and it adds to the {bus} that came: {peak}.")
-    },
+    why_pays: "The saving on the cable, less what the equipment costs more. Below zero the lower voltage is the cheaper one.",
+    ask_peak: |bus| format!("If the motor sent all of a pulse of {bus} back, how high would it get at the motor?"),
+    why_peak: "What comes and what goes back add up: twice the bus. Real motors send nearly all of it back.",
     ask_home: "How much of the metal is left in this lead at 480\u{a0}V, ground wire and all?",
     why_home: |low, high| {
         format!(
@@ -447,7 +445,7 @@ pub const SPANISH: Lesson = Lesson {
     },
     peak_here: |lead, peak, low_peak, critical| {
         format!(
-            "En {lead} eso llega a {peak} en el motor, y a {low_peak} con 240\u{a0}V. Basta un cable de {critical}."
+            "Sin nada de por medio, {lead} de cable llevan {peak} al motor; con 240\u{a0}V serían {low_peak}. Basta un cable de {critical}."
         )
     },
     peak_limit: |limit| format!("Este motor aguanta {limit}."),
@@ -459,6 +457,7 @@ pub const SPANISH: Lesson = Lesson {
         Remedy::DvDtFilter => "Por eso va un filtro dV/dt entre variador y cable. Su precio es parte del equipo.",
         Remedy::SineFilter => "Por eso va un filtro senoidal entre variador y cable. Su precio es parte del equipo.",
     },
+    peak_own: "Por eso el variador para 480\u{a0}V trae un filtro senoidal. Su precio es parte del equipo.",
     peak_none: "Con este equipo no llegan pulsos al motor. Con otros sí: un cable largo puede duplicar el voltaje en el motor.",
     home: "La mitad de amperes, la cuarta parte del porcentaje, la cuarta parte del área: ésa es la ley.",
     home_here: |low, high, metal_low, metal_high| {
@@ -470,46 +469,44 @@ pub const SPANISH: Lesson = Lesson {
     home_own: "Su propio trabajo tiene más: placa, ambiente, precios, suministro. Vea sus costos:",
     home_job: |name| format!("Costos de {name}"),
 
-    ask_power: |input, volts, factor| {
-        format!("{input} a {volts}, tres conductores, factor de potencia {factor}: ¿cuántos amperes en cada uno?")
+    ask_power: |power, amps| {
+        format!(
+            "Un motor de {power} toma {amps} a 230\u{a0}V. ¿Cuánto toma uno del doble de potencia, con lo demás igual?"
+        )
     },
-    why_power: "Los watts entre √3, entre los volts y entre el factor de potencia.",
-    ask_amps: |low| format!("A 230\u{a0}V el motor toma {low}. ¿Cuántos amperes a 460\u{a0}V?"),
-    why_amps: "Los mismos watts al doble de volts: la mitad de amperes, en cada conductor.",
+    why_power: "El doble de watts a los mismos volts: el doble de amperes.",
+    ask_amps: |amps| format!("A 230\u{a0}V el motor toma {amps}. ¿Cuánto tomaría con el triple de volts?"),
+    why_amps: "Los mismos watts con el triple de volts: la tercera parte de los amperes, en cada conductor.",
     ask_share: |share| {
-        format!("A 240\u{a0}V un conductor pierde {share}. ¿Qué porcentaje pierde a 480\u{a0}V, con el mismo motor?")
+        format!(
+            "A 480\u{a0}V este conductor pierde {share}. ¿Qué porcentaje perdería con otra vez el doble de volts, con el mismo motor?"
+        )
     },
-    why_share: "La mitad de amperes pierde la mitad de volts, y del doble de volts: la cuarta parte.",
+    why_share: "La mitad de amperes pierde la mitad de volts, y del doble de volts: otra vez la cuarta parte.",
     ask_area: |area, lead| {
         format!(
             "{area} bastan para un cable de {lead}. ¿Cuánto para uno del doble de largo, con el mismo motor y la misma caída?"
         )
     },
-    why_area: |area, answer| {
-        format!("El doble de largo es el doble de resistencia; el doble de área lo compensa: 2 × {area} = {answer}.")
-    },
+    why_area: "El doble de largo es el doble de resistencia; el doble de área lo compensa.",
     ask_quarter: |area| format!("¿Y con el triple de volts? A 240\u{a0}V eran {area} en cada conductor."),
-    why_quarter: |area, answer| {
-        format!("La tercera parte de los amperes, y el triple de volts que perder: ⅓ × ⅓ × {area} = {answer}.")
-    },
-    ask_sizes: "¿Cuál es el conductor más chico que sirve para este cable a 480\u{a0}V?",
-    why_sizes: |size, share, allowed| format!("{size} pierde {share}; se permite {allowed}."),
+    why_quarter: "La tercera parte de los amperes, y el triple de volts que perder: un tercio de un tercio es un noveno.",
+    ask_sizes: |lead| format!("¿Qué conductor lleva un cable de {lead} a 480\u{a0}V?"),
+    why_sizes: |size, share, allowed| format!("En él, {size} pierde {share}; se permite {allowed}."),
     below_drops: |size, share| format!("{size} perdería {share}."),
     below_heats: |size| format!("{size} no puede llevar la corriente."),
-    ask_heat: "En un cable tan corto que la caída no importa: ¿qué parte del área de 240\u{a0}V queda a 480\u{a0}V?",
-    why_heat: |low, high, share| {
-        format!("El calor pide {low} y {high}, sea cual sea el largo. Uno entre otro: {share}.")
+    ask_heat: |amps| {
+        format!("Un motor toma {amps}. ¿Para cuántos amperes debe servir su conductor, por corto que sea el cable?")
     },
-    ask_pays: |saved, extra| {
-        format!("El cable ahorra {saved}, el equipo cuesta {extra} más. ¿Cuánto ahorra 480\u{a0}V en total?")
+    why_heat: "El código pide 125\u{a0}% de la corriente del motor.",
+    ask_pays: |lead, low, high, extra| {
+        format!(
+            "Con {lead} los cables cuestan {low} para 240\u{a0}V y {high} para 480\u{a0}V; el otro equipo cuesta {extra} más. ¿Cuánto ahorra ahí 480\u{a0}V?"
+        )
     },
-    why_pays: |saved, extra, net| {
-        format!("{saved} menos {extra} deja {net}. Bajo cero sale más barato el voltaje menor.")
-    },
-    ask_peak: |bus| {
-        format!("El bus está a {bus}. ¿Hasta cuánto puede llegar en el motor, sin nada entre variador y cable?")
-    },
-    why_peak: |bus, peak| format!("El motor regresa casi todo el pulso, y se suma a los {bus} que llegaron: {peak}."),
+    why_pays: "Lo que se ahorra en el cable, menos lo que el equipo cuesta de más. Bajo cero sale más barato el voltaje menor.",
+    ask_peak: |bus| format!("Si el motor regresara completo un pulso de {bus}, ¿hasta cuánto llegaría en el motor?"),
+    why_peak: "Lo que llega y lo que regresa se suman: el doble del bus. Los motores reales regresan casi todo.",
     ask_home: "¿Qué parte del metal queda en este cable a 480\u{a0}V, con todo y tierra física?",
     why_home: |low, high| {
         format!(

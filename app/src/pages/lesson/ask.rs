@@ -96,7 +96,7 @@ pub fn answered(known: &Known, step: LessonStep, chosen: Option<Choice>, system:
     };
     view! {
         <p class="lesson-verdict">{verdict}</p>
-        <p>{teller.why(step, &right)}</p>
+        <p>{teller.why(step)}</p>
         {written(known, &answer_sums(step), system)}
     }
 }

@@ -195,9 +195,8 @@ fn Workings(known: Memo<Option<Known>>, step: LessonStep, system: Signal<UnitSys
     };
     let found = Memo::new(move |_| {
         known.with(|known| {
-            let topics = known.as_ref().map_or_else(Vec::new, |known| workings(step, &known.lesson));
-            let of = |topic| known.as_ref().and_then(|known| working(&known.answer, topic, system.get()));
-            topics.into_iter().filter_map(of).collect::<Vec<_>>()
+            let of = |topic| working(&known.as_ref()?.answer, topic, system.get());
+            workings(step).into_iter().filter_map(of).collect::<Vec<_>>()
         })
     });
     view! { <section class="lesson-workings" aria-label=words().lesson.worked>{move || found.get().into_iter().map(one).collect_view()}</section> }

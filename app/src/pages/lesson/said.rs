@@ -1,6 +1,9 @@
 //! What each step says: pure, from the figures of the lesson.
 
-use crate::locale::{conductor, depth, in_digits, lead_size, mass, money, money_alike, peak_volts, power, words};
+use crate::locale::{
+    Shown, conductor, depth, in_digits, lead_size, mass, money, money_alike, peak_volts, power, words,
+};
+use wellwright_core::cable::lead::Conductor;
 use wellwright_core::evaluate::{Basis, Evaluation};
 use wellwright_core::job::Way;
 use wellwright_core::papers::{Choice, Lesson, LessonStep, LessonSum, Offered, Topic};
@@ -11,6 +14,14 @@ use wellwright_core::quantity::{
 
 /// Digits that figures of the lesson are shown to.
 const DIGITS: i32 = 3;
+
+/// A large figure and its unit.
+pub struct Large {
+    /// The figure.
+    pub figure: String,
+    /// Its unit; empty for money.
+    pub unit: String,
+}
 
 /// The figures of the lesson as they are written.
 pub struct Teller<'a> {
@@ -130,76 +141,71 @@ impl Teller<'_> {
 
     fn peak(&self) -> Vec<String> {
         let (words, lesson) = (&words().lesson, self.lesson);
-        let Some(stress) = lesson.way(Way::V480).stress else { return vec![words.peak_none.to_owned()] };
+        let high = lesson.way(Way::V480);
+        let Some(pulses) = high.pulses else { return vec![words.peak_none.to_owned()] };
         let whole = |potential| peak_volts(potential).text();
-        let low = lesson.way(Way::V240).stress.map_or(stress.bus, |low| low.peak);
-        let remedy = (words.peak_remedy)(stress.fitted);
+        let low = lesson.way(Way::V240).pulses.map_or(pulses.bus, |low| low.peak);
+        let guard = if high.filtered { words.peak_own } else { (words.peak_remedy)(pulses.fitted) };
         vec![
-            (words.peak)(&whole(stress.bus)),
-            (words.peak_here)(&self.lead(), &whole(stress.peak), &whole(low), &self.length(stress.critical)),
-            format!("{} {remedy}", (words.peak_limit)(&whole(stress.limit.peak()))),
+            (words.peak)(&whole(pulses.bus)),
+            (words.peak_here)(&self.lead(), &whole(pulses.peak), &whole(low), &self.length(pulses.critical)),
+            format!("{} {guard}", (words.peak_limit)(&whole(pulses.limit.peak()))),
         ]
+    }
+
+    fn bus(&self) -> String {
+        let bus = self.lesson.way(Way::V480).pulses.map(|pulses| peak_volts(pulses.bus).text());
+        bus.unwrap_or_default()
     }
 
     /// The question after a step.
     #[must_use]
     pub fn asks(&self, step: LessonStep) -> String {
         let (words, lesson) = (&words().lesson, self.lesson);
-        let low = lesson.way(Way::V240);
+        let (low, high) = (lesson.way(Way::V240), lesson.way(Way::V480));
         match step {
-            LessonStep::Power => {
-                let rated = self.volts(volts(Way::V240.rated_volts()));
-                (words.ask_power)(&self.kilowatts(lesson.input), &rated, &self.figure(lesson.power_factor, Unit::One))
-            }
+            LessonStep::Power => (words.ask_power)(&self.motor(), &self.amps(low.by_power)),
             LessonStep::Amps => (words.ask_amps)(&self.amps(low.by_power)),
-            LessonStep::Share => (words.ask_share)(&self.share(low.lost_share)),
+            LessonStep::Share => (words.ask_share)(&self.share(high.lost_share)),
             LessonStep::Area => (words.ask_area)(&self.area(low.area), &self.lead()),
             LessonStep::Quarter => (words.ask_quarter)(&self.area(low.area)),
-            LessonStep::Sizes => words.ask_sizes.to_owned(),
-            LessonStep::Heat => words.ask_heat.to_owned(),
-            LessonStep::Pays => (words.ask_pays)(&self.money(lesson.saving.cable), &self.money(lesson.extra)),
-            LessonStep::Peak => {
-                let bus = lesson.way(Way::V480).stress.map(|stress| peak_volts(stress.bus).text());
-                (words.ask_peak)(&bus.unwrap_or_default())
+            LessonStep::Sizes => (words.ask_sizes)(&self.length(lesson.other.lead)),
+            LessonStep::Heat => (words.ask_heat)(&self.amps(lesson.larger_motor())),
+            LessonStep::Pays => {
+                let [low, high] = lesson.other.cables.map(|cable| self.money(cable));
+                (words.ask_pays)(&self.length(lesson.other.lead), &low, &high, &self.money(lesson.other.extra))
             }
+            LessonStep::Peak => (words.ask_peak)(&self.bus()),
             LessonStep::Home => words.ask_home.to_owned(),
         }
     }
 
     /// Why the right answer is right.
     #[must_use]
-    pub fn why(&self, step: LessonStep, right: &str) -> String {
-        let (words, lesson) = (&words().lesson, self.lesson);
-        let (low, high) = (lesson.way(Way::V240), lesson.way(Way::V480));
-        match step {
-            LessonStep::Power => words.why_power.to_owned(),
-            LessonStep::Amps => words.why_amps.to_owned(),
-            LessonStep::Share => words.why_share.to_owned(),
-            LessonStep::Area => (words.why_area)(&self.area(low.area), right),
-            LessonStep::Quarter => (words.why_quarter)(&self.area(low.area), right),
-            LessonStep::Sizes => self.why_sizes(),
-            LessonStep::Heat => (words.why_heat)(&conductor(low.least), &conductor(high.least), right),
-            LessonStep::Pays => (words.why_pays)(
-                &self.money(lesson.saving.cable),
-                &self.money(lesson.extra),
-                &self.money(lesson.saving.net),
-            ),
-            LessonStep::Peak => {
-                let bus = high.stress.map(|stress| peak_volts(stress.bus).text());
-                (words.why_peak)(&bus.unwrap_or_default(), right)
-            }
+    pub fn why(&self, step: LessonStep) -> String {
+        let words = &words().lesson;
+        let fixed = match step {
+            LessonStep::Power => words.why_power,
+            LessonStep::Amps => words.why_amps,
+            LessonStep::Share => words.why_share,
+            LessonStep::Area => words.why_area,
+            LessonStep::Quarter => words.why_quarter,
+            LessonStep::Heat => words.why_heat,
+            LessonStep::Pays => words.why_pays,
+            LessonStep::Peak => words.why_peak,
+            LessonStep::Sizes => return self.why_sizes(),
             LessonStep::Home => {
-                let metal = |way: Way| mass(lesson.way(way).here.metal, self.system).text();
-                (words.why_home)(&metal(Way::V240), &metal(Way::V480))
+                let metal = |way: Way| mass(self.lesson.way(way).here.metal, self.system).text();
+                return (words.why_home)(&metal(Way::V240), &metal(Way::V480));
             }
-        }
+        };
+        fixed.to_owned()
     }
 
     fn why_sizes(&self) -> String {
-        let (words, high) = (&words().lesson, self.lesson.way(Way::V480));
-        let chosen = conductor(high.here.run.run.conductor);
-        let serves = (words.why_sizes)(&chosen, &self.share(high.here.drop_share), &self.allowed());
-        let below = high.below.map(|below| match below.share {
+        let (words, other) = (&words().lesson, self.lesson.other);
+        let serves = (words.why_sizes)(&conductor(other.conductor), &self.share(other.share), &self.allowed());
+        let below = other.below.map(|below| match below.share {
             Some(share) if below.carries => (words.below_drops)(&lead_size(below.size), &self.share(share)),
             _ => (words.below_heats)(&lead_size(below.size)),
         });
@@ -217,20 +223,26 @@ impl Teller<'_> {
         }
     }
 
-    /// The figures that stand large at the head of a step, each with its way.
+    /// The figures that stand large at the head of a step, each with its way and its unit.
     #[must_use]
-    pub fn heads(&self, step: LessonStep) -> Vec<(Way, String)> {
+    pub fn heads(&self, step: LessonStep) -> Vec<(Way, Large)> {
+        let shown = |shown: Shown| Large { figure: shown.figure, unit: shown.unit.to_owned() };
+        let short = |value: f64, unit| shown(in_digits(Entry::new(value, unit).shown_in(self.system), DIGITS));
+        let size = |conductor: Conductor| match conductor.sets {
+            1 => Large { figure: conductor.size.designation().to_owned(), unit: conductor.size.gauge().to_owned() },
+            _ => Large { figure: self::conductor(conductor), unit: String::new() },
+        };
         let of = |way: Way| {
             let one = self.lesson.way(way);
             Some(match step {
-                LessonStep::Power | LessonStep::Amps => self.amps(one.by_power),
-                LessonStep::Share => self.share(one.lost_share),
-                LessonStep::Area | LessonStep::Quarter => self.area(one.area),
-                LessonStep::Sizes => conductor(one.here.run.run.conductor),
-                LessonStep::Heat => conductor(one.least),
-                LessonStep::Pays => self.money(one.here.cable),
-                LessonStep::Peak => peak_volts(one.stress?.peak).text(),
-                LessonStep::Home => mass(one.here.metal, self.system).text(),
+                LessonStep::Power | LessonStep::Amps => short(in_amperes(one.by_power), Unit::Ampere),
+                LessonStep::Share => short(100.0 * one.lost_share, Unit::Percent),
+                LessonStep::Area | LessonStep::Quarter => short(in_circular_mils(one.area) / 1000.0, Unit::Kcmil),
+                LessonStep::Sizes => size(one.here.run.run.conductor),
+                LessonStep::Heat => size(one.least),
+                LessonStep::Pays => Large { figure: self.money(one.here.cable), unit: String::new() },
+                LessonStep::Peak => shown(peak_volts(one.pulses?.peak)),
+                LessonStep::Home => shown(mass(one.here.metal, self.system)),
             })
         };
         let alone = matches!(step, LessonStep::Power | LessonStep::Area);
@@ -269,24 +281,13 @@ pub fn sums(step: LessonStep) -> Vec<Topic> {
 /// The sums that are written out with the answer.
 #[must_use]
 pub fn answer_sums(step: LessonStep) -> Vec<Topic> {
-    let of = |sum: LessonSum| vec![Topic::Lesson(sum)];
-    match step {
-        LessonStep::Power => of(LessonSum::Current(Way::V240)),
-        LessonStep::Amps => of(LessonSum::Current(Way::V480)),
-        LessonStep::Share => of(LessonSum::SameWire(Way::V480)),
-        LessonStep::Home => of(LessonSum::Metal),
-        LessonStep::Area
-        | LessonStep::Quarter
-        | LessonStep::Sizes
-        | LessonStep::Heat
-        | LessonStep::Pays
-        | LessonStep::Peak => Vec::new(),
-    }
+    let sum = if step == LessonStep::Home { LessonSum::Metal } else { LessonSum::Answer(step) };
+    vec![Topic::Lesson(sum)]
 }
 
 /// The workings that a step can open.
 #[must_use]
-pub fn workings(step: LessonStep, lesson: &Lesson) -> Vec<Topic> {
+pub fn workings(step: LessonStep) -> Vec<Topic> {
     let both = |topic: fn(Way) -> Topic| Way::ALL.map(topic).to_vec();
     match step {
         LessonStep::Power => both(Topic::MotorCurrent),
@@ -299,7 +300,7 @@ pub fn workings(step: LessonStep, lesson: &Lesson) -> Vec<Topic> {
             let costs = both(|way| Topic::CableCost(way, Basis::Cable));
             [costs, vec![Topic::Saving(Basis::Installed), Topic::BreakEven(Basis::Installed)]].concat()
         }
-        LessonStep::Peak => lesson.ways.iter().filter_map(|way| way.place).map(Topic::WayPeak).collect(),
+        LessonStep::Peak => both(|way| Topic::Lesson(LessonSum::Peak(way))),
         LessonStep::Home => vec![Topic::Lesson(LessonSum::Metal)],
     }
 }

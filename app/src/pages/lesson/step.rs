@@ -1,6 +1,6 @@
 //! One step: its figures, its picture, what it says, its sum, its cautions.
 
-use super::said::{Known, Teller, cautions, sums};
+use super::said::{Known, Large, Teller, cautions, sums};
 use crate::locale::{depth, peak_volts, words};
 use crate::parts::caution::CautionBoxes;
 use crate::parts::working;
@@ -55,12 +55,12 @@ fn heads(teller: &Teller, step: LessonStep) -> impl IntoView + use<> {
         }
         LessonStep::Share | LessonStep::Pays | LessonStep::Peak | LessonStep::Home => Vec::new(),
     };
-    let one = |(way, figure): (Way, String)| {
+    let one = |(way, large): (Way, Large)| {
         let shape = shapes.get(way as usize).copied();
         view! {
             <div class="lesson-one" data-way=class(way)>
                 <span class="lesson-way">{teller.volts_of(way, step)}</span>
-                <b class="figure">{figure}</b>
+                <b class="figure">{large.figure}<span class="unit">{large.unit}</span></b>
                 {shape.map(|shape| view! { <Shaped shape=shape way=way /> })}
             </div>
         }
@@ -164,18 +164,18 @@ fn costs(known: &Known, system: UnitSystem) -> impl IntoView + use<> {
 
 /// The bus, the peak at the motor, and what the motor stands.
 fn peaks(known: &Known) -> Option<impl IntoView + use<>> {
-    let stress = known.lesson.way(Way::V480).stress?;
+    let pulses = known.lesson.way(Way::V480).pulses?;
     let words = &words().lesson;
-    let stands = stress.limit.peak();
-    let most = stress.peak.max(stands);
+    let stands = pulses.limit.peak();
+    let most = pulses.peak.max(stands);
     let bar = |(name, volts, class): (&str, ElectricPotential, &'static str)| Bar {
         name: name.to_owned(),
         says: peak_volts(volts).text(),
         pieces: vec![(class, (volts / most).value)],
     };
     let rows = [
-        (words.bus, stress.bus, "bar-480"),
-        (words.at_motor, stress.peak, if stress.peak > stands { "bar-lost" } else { "bar-480" }),
+        (words.bus, pulses.bus, "bar-480"),
+        (words.at_motor, pulses.peak, if pulses.peak > stands { "bar-lost" } else { "bar-480" }),
         (words.stands, stands, "bar-more"),
     ];
     Some(bars(rows.map(bar).into()))

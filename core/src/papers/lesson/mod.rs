@@ -12,7 +12,7 @@ use crate::cable::ampacity::ampacity;
 use crate::cable::drop::approximate_drop;
 use crate::cable::lead::{Conductor, Demands, drop_over, impedance};
 use crate::cable::needed::needed_area;
-use crate::evaluate::{Basis, Evaluation, Saving, Stress, WayHere};
+use crate::evaluate::{Basis, Evaluation, Saving, Stress, Sweep, WayHere};
 use crate::job::{Field, Job, Way};
 use crate::pump::motor::running_current;
 use crate::quantity::{
@@ -75,8 +75,12 @@ pub enum LessonSum {
     Ratio,
     /// The smallest size that carries the current.
     Least(Way),
+    /// The peak at the motor, without a filter of the equipment's own.
+    Peak(Way),
     /// Metal of both leads, one over the other.
     Metal,
+    /// The right answer to the question of a step, where it is a sum.
+    Answer(LessonStep),
 }
 
 /// The size below the one that was chosen, and why it does not serve.
@@ -113,12 +117,31 @@ pub struct LessonWay {
     pub least_serves: Length,
     /// The lead as it is chosen.
     pub here: WayHere,
-    /// The size below.
-    pub below: Option<Below>,
     /// Its equipment, as a place among the ways.
     pub place: Option<usize>,
-    /// The peak at the motor, where pulses reach it.
-    pub stress: Option<Stress>,
+    /// The peak at the motor with nothing in between, where its equipment makes pulses.
+    pub pulses: Option<Stress>,
+    /// Whether a filter of the equipment's own keeps them from the lead.
+    pub filtered: bool,
+}
+
+/// A lead of another length, for a question: twice as long, else half as long, else the same.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OtherLead {
+    /// Its length.
+    pub lead: Length,
+    /// Its conductor at 480 V.
+    pub conductor: Conductor,
+    /// Its drop at 480 V, as a share.
+    pub share: f64,
+    /// The size below.
+    pub below: Option<Below>,
+    /// Price of the cable at 240 V and at 480 V.
+    pub cables: [Money; 2],
+    /// What 480 V costs more beside the lead.
+    pub extra: Money,
+    /// What 480 V saves in all.
+    pub net: Money,
 }
 
 /// The figures of the lesson.
@@ -142,6 +165,8 @@ pub struct Lesson {
     pub saving: Saving,
     /// What 480 V costs more beside the lead.
     pub extra: Money,
+    /// A lead of another length.
+    pub other: OtherLead,
     /// The longest lead after which one way stays cheaper, and that way; nothing where the cheaper never changes.
     pub even: Option<(Length, Way)>,
 }
@@ -174,6 +199,12 @@ impl Lesson {
         (high / low).value
     }
 
+    /// Current of a motor that draws twice as much at 240 V, for a question.
+    #[must_use]
+    pub fn larger_motor(&self) -> ElectricCurrent {
+        self.way(Way::V240).current * 2.0
+    }
+
     /// The area that a lead of another length asks for on a way.
     #[must_use]
     pub fn area_at(&self, way: Way, lead: Length) -> Area {
@@ -202,6 +233,7 @@ pub fn lesson(evaluation: &Evaluation) -> Option<Lesson> {
         ways,
         saving: here.saving?,
         extra: between_high - between_low,
+        other: [2.0, 0.5, 1.0].into_iter().find_map(|times| other(sweep, here.lead * times))?,
         even: sweep.break_even(Basis::Installed).lasting().map(|at| (at.depth + sweep.surface_run, at.below)),
     })
 }
@@ -217,6 +249,7 @@ fn lesson_way(evaluation: &Evaluation, way: Way) -> Option<LessonWay> {
     let lost = approximate_drop(demands.load, r, x, here.lead).ok()?;
     let (motor, efficiency) = (inputs.motor_power.as_ref().ok()?.value, inputs.efficiency.as_ref().ok()?.value);
     let rated = volts(way.rated_volts());
+    let powered = swept.place.and_then(|place| evaluation.ways.all.get(place));
     Some(LessonWay {
         by_power: running_current(motor, rated, efficiency, demands.load.power_factor).ok()?,
         current: demands.load.current,
@@ -227,10 +260,29 @@ fn lesson_way(evaluation: &Evaluation, way: Way) -> Option<LessonWay> {
         required: demands.required,
         least: first.conductor,
         least_serves: first.longest,
-        below: below(&demands, lead.run.run.conductor, here.lead),
         here: lead,
         place: swept.place,
-        stress: swept.place.and_then(|place| evaluation.ways.all.get(place)?.stress),
+        pulses: powered.and_then(|powered| powered.bare),
+        filtered: powered.is_some_and(|powered| powered.bare.is_some() && powered.stress.is_none()),
+    })
+}
+
+fn other(sweep: &Sweep, lead: Length) -> Option<OtherLead> {
+    let depth = lead - sweep.surface_run;
+    let high = sweep.way(Way::V480);
+    let conductor = high.run_at(depth)?.run.conductor;
+    let share = drop_over(&high.demands, conductor, lead).ok()??;
+    let [low_cable, high_cable] = Way::ALL.map(|way| sweep.way(way).cost_at(depth, Basis::Cable));
+    let [low_more, high_more] = Way::ALL.map(|way| sweep.way(way).beyond_at(depth));
+    let [low_all, high_all] = Way::ALL.map(|way| sweep.way(way).cost_at(depth, Basis::Installed));
+    Some(OtherLead {
+        lead,
+        conductor,
+        share: (share / high.demands.load.sending).value,
+        below: below(&high.demands, conductor, lead),
+        cables: [low_cable?, high_cable?],
+        extra: high_more? - low_more?,
+        net: low_all? - high_all?,
     })
 }
 

@@ -3,7 +3,7 @@
 use super::{Lesson, LessonStep};
 use crate::cable::lead::Conductor;
 use crate::job::Way;
-use crate::quantity::{Entry, Money, Unit, in_amperes, in_circular_mils, in_volts, in_watts};
+use crate::quantity::{Entry, Money, Unit, in_amperes, in_circular_mils, in_volts};
 use crate::standards::conductor::Size;
 
 /// What is offered as an answer.
@@ -41,43 +41,34 @@ const APART: f64 = 0.04;
 #[must_use]
 pub fn question(lesson: &Lesson, step: LessonStep) -> Vec<Choice> {
     let (low, high) = (lesson.way(Way::V240), lesson.way(Way::V480));
-    let kcmil = in_circular_mils(low.area) / 1000.0;
+    let (amps, kcmil) = (in_amperes(low.by_power), in_circular_mils(low.area) / 1000.0);
     let percent = |ratio: f64| (100.0 * ratio, Unit::Percent);
     match step {
-        LessonStep::Power => by_power(lesson),
-        LessonStep::Amps => {
-            let now = in_amperes(low.by_power);
-            figures((in_amperes(high.by_power), Unit::Ampere), &[now, 2.0 * now, now / 4.0])
-        }
+        LessonStep::Power => figures((2.0 * amps, Unit::Ampere), &[amps, amps / 2.0, 4.0 * amps]),
+        LessonStep::Amps => figures((amps / 3.0, Unit::Ampere), &[amps, 3.0 * amps, amps / 9.0]),
         LessonStep::Share => {
-            let now = percent(low.lost_share).0;
-            figures(percent(high.lost_share), &[now / 2.0, now, 2.0 * now])
+            let now = percent(high.lost_share).0;
+            figures((now / 4.0, Unit::Percent), &[now / 2.0, now, 2.0 * now])
         }
         LessonStep::Area => figures((2.0 * kcmil, Unit::Kcmil), &[kcmil, kcmil / 2.0, 4.0 * kcmil]),
         LessonStep::Quarter => figures((kcmil / 9.0, Unit::Kcmil), &[kcmil / 3.0, kcmil / 6.0, kcmil / 2.0]),
-        LessonStep::Sizes => wires(high.here.run.run.conductor),
-        LessonStep::Heat => figures(percent(lesson.least_ratio()), &[25.0, 50.0, 100.0, 200.0]),
-        LessonStep::Pays => {
-            let (saved, extra) = (lesson.saving.cable, lesson.extra);
-            let wrong: [Money; 3] = [saved, Money(-extra.0), saved + extra];
-            figures((lesson.saving.net.0, Unit::Dollar), &wrong.map(|amount| amount.0))
+        LessonStep::Sizes => wires(lesson.other.conductor),
+        LessonStep::Heat => {
+            let drawn = in_amperes(lesson.larger_motor());
+            figures((1.25 * drawn, Unit::Ampere), &[drawn, drawn / 1.25, 2.0 * drawn])
         }
-        LessonStep::Peak => high.stress.map_or_else(Vec::new, |stress| {
-            let bus = in_volts(stress.bus);
-            figures((in_volts(stress.peak), Unit::Volt), &[bus, bus / 2.0, 3.0 * bus])
+        LessonStep::Pays => {
+            let other = lesson.other;
+            let (saved, extra) = (other.cables[0] - other.cables[1], other.extra);
+            let wrong = [saved, Money(-extra.0), saved + extra];
+            figures((other.net.0, Unit::Dollar), &wrong.map(|amount| amount.0))
+        }
+        LessonStep::Peak => high.pulses.map_or_else(Vec::new, |pulses| {
+            let bus = in_volts(pulses.bus);
+            figures((2.0 * bus, Unit::Volt), &[bus, 1.5 * bus, 3.0 * bus])
         }),
         LessonStep::Home => figures(percent(lesson.metal_ratio()), &[25.0, 50.0, 100.0, 200.0]),
     }
-}
-
-/// The current by the power, and what comes out without the power factor, the factor of three phases or the efficiency.
-fn by_power(lesson: &Lesson) -> Vec<Choice> {
-    let low = lesson.way(Way::V240);
-    let rated = Way::V240.rated_volts();
-    let right = in_amperes(low.by_power);
-    let plain = in_watts(lesson.input) / rated;
-    let of_shaft = right * (lesson.motor / lesson.input).value;
-    figures((right, Unit::Ampere), &[plain / 3f64.sqrt(), plain, of_shaft])
 }
 
 /// Figures of one unit: the right one and those wrong ones that can be told from it and from one another.

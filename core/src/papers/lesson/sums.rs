@@ -1,12 +1,13 @@
 //! The sums of the lesson, as formulas with the numbers put in.
 
-use super::{Lesson, LessonSum, lesson};
+use super::{Lesson, LessonStep, LessonSum, Offered, lesson, question};
 use crate::cable::drop::drop_parts;
 use crate::cable::lead::{Demands, impedance};
 use crate::cable::needed::{allowed_resistance, warm_resistance};
 use crate::evaluate::Evaluation;
 use crate::job::{Field, Origin, Way};
 use crate::papers::conversion::Conversion;
+use crate::papers::cost::EXTRA;
 use crate::papers::lead::{
     ALLOWED, ALONG, COS, CURRENT, DROP, FACTOR, POWER, RATED, REACTANCE, REQUIRED, RESISTANCE, SENDING, SHARE, SIN,
     enter_columns, per_length, put_ampacity, put_impedance, reactance_source,
@@ -14,7 +15,8 @@ use crate::papers::lead::{
 use crate::papers::math::{Math, Symbol, formula};
 use crate::papers::motor::EFFICIENCY;
 use crate::papers::name::Name;
-use crate::papers::sheet::{LEAD, Sheet, current, heat, length, percent, plain, power, volts};
+use crate::papers::sheet::{LEAD, Sheet, current, heat, length, money, percent, plain, power, volts};
+use crate::papers::ways::bare_peak;
 use crate::papers::working::{Limit, LimitKind, Working};
 use crate::quantity::{Area, Unit, circular_mils, in_circular_mils, in_pounds};
 use uom::si::area::square_millimeter;
@@ -27,6 +29,14 @@ const RATIO: Symbol = Symbol::of("r", "A");
 const METAL_RATIO: Symbol = Symbol::of("r", "M");
 const CURRENTS: [Symbol; 2] = [Symbol::of("I", "240"), Symbol::of("I", "480")];
 const VOLTS: [Symbol; 2] = [Symbol::of("V", "240"), Symbol::of("V", "480")];
+const COSTS: [Symbol; 2] = [Symbol::of("C", "240"), Symbol::of("C", "480")];
+/// What a question asks for.
+const OTHER_CURRENT: Symbol = Symbol::of("I", "x");
+const OTHER_SHARE: Symbol = Symbol::of("d", "x");
+const OTHER_AREA: Symbol = Symbol::of("A", "x");
+const OTHER_SAVING: Symbol = Symbol::of("S", "x");
+const OTHER_PEAK: Symbol = Symbol::of("V", "x");
+const BUS: Symbol = Symbol::of("V", "dc");
 const METALS: [Symbol; 2] = [Symbol::of("M", "240"), Symbol::of("M", "480")];
 
 /// The working of a sum.
@@ -38,7 +48,9 @@ pub(in crate::papers) fn sum(evaluation: &Evaluation, sum: LessonSum, sheet: She
         LessonSum::Area(way) => case.area(way, sheet),
         LessonSum::Ratio => case.ratio(sheet),
         LessonSum::Least(way) => case.least(way, sheet),
+        LessonSum::Peak(way) => bare_peak(evaluation, case.lesson.way(way).place?, sheet),
         LessonSum::Metal => Some(case.metal(sheet)),
+        LessonSum::Answer(step) => case.answer(step, sheet),
     }
 }
 
@@ -149,6 +161,51 @@ impl Case<'_> {
         sheet.cite(&["nec-2023-430.22", "nec-2023-430.122"]);
         let limit = Limit::unless(None, LimitKind::AtLeast, result, required);
         Some(Working { limit: Some(limit), ..sheet.done(result, &[]) })
+    }
+
+    /// The right answer to a question, where it is a sum.
+    fn answer(&self, step: LessonStep, mut sheet: Sheet) -> Option<Working> {
+        let right = question(&self.lesson, step).into_iter().find(|choice| choice.is_right())?;
+        let Offered::Figure(right) = right.offered else { return None };
+        let right = (right.value, right.unit);
+        let (low, high) = (self.lesson.way(Way::V240), self.lesson.way(Way::V480));
+        let mut put = |symbol, name, value| sheet.put(symbol, name, value, Origin::WorkedOut);
+        let over = |symbol: Symbol, number: f64| vec![Math::Fraction(formula![symbol], formula![number])];
+        let (symbol, formula) = match step {
+            LessonStep::Power | LessonStep::Amps => {
+                put(CURRENT, Name::RunningCurrent, current(low.by_power));
+                let twice = step == LessonStep::Power;
+                (OTHER_CURRENT, if twice { formula![2.0, "·", CURRENT] } else { over(CURRENT, 3.0) })
+            }
+            LessonStep::Share => {
+                put(SHARE, Name::DropShare, percent(high.lost_share));
+                (OTHER_SHARE, over(SHARE, 4.0))
+            }
+            LessonStep::Area | LessonStep::Quarter => {
+                put(AREA, Name::NeededArea, area(low.area));
+                let third = formula![3.0, "·", 3.0];
+                let ninth = vec![Math::Fraction(formula![AREA], third)];
+                (OTHER_AREA, if step == LessonStep::Area { formula![2.0, "·", AREA] } else { ninth })
+            }
+            LessonStep::Heat => {
+                put(CURRENT, Name::MotorCurrent, current(self.lesson.larger_motor()));
+                (REQUIRED, formula![1.25, "·", CURRENT])
+            }
+            LessonStep::Pays => {
+                for (way, cable) in Way::ALL.into_iter().zip(self.lesson.other.cables) {
+                    put(COSTS[way as usize], Name::CableCost(way), money(cable));
+                }
+                put(EXTRA, Name::ExtraEquipment, money(self.lesson.other.extra));
+                (OTHER_SAVING, formula![COSTS[0], "−", COSTS[1], "−", EXTRA])
+            }
+            LessonStep::Peak => {
+                put(BUS, Name::BusVolts, volts(high.pulses?.bus));
+                (OTHER_PEAK, formula![2.0, "·", BUS])
+            }
+            LessonStep::Sizes | LessonStep::Home => return None,
+        };
+        let result = sheet.step(symbol, formula, right);
+        Some(sheet.done(result, &[]))
     }
 
     fn metal(&self, mut sheet: Sheet) -> Working {
