@@ -33,7 +33,7 @@ const words = {
     take: 'Take the numbers of a job',
     cannot: /With these numbers the lesson can’t go on/,
     unread: /What was kept of this lesson can’t be read/,
-    asks: [/7\.17 kW at 230 V/, /takes 22\.5 A/, /loses 4\.17 %/, /twice as long/, /three times the volts/, /smallest wire/, /so short/, /The cable saves/, /The bus holds/, /How much of the metal/],
+    asks: [/one of twice the power/, /takes 22\.5 A/, /loses 1\.04 %/, /twice as long/, /And on three times the volts/, /Which wire does a lead of 1,240 ft take/, /however short the lead is/, /What does 480 V save there/, /a pulse of 720 V/, /How much of the metal/],
     cautions: [/its nameplate says which/i, /licensed electrician/, /Not a permit/, /Capacitors|capacitors/],
   },
   es: {
@@ -57,7 +57,7 @@ const words = {
     take: 'Tomar los números de un trabajo',
     cannot: /Con estos números la lección no puede seguir/,
     unread: /Lo que se guardó de esta lección no se puede leer/,
-    asks: [/7\.17 kW a 230 V/, /toma 22\.5 A/, /pierde 4\.17 %/, /doble de largo/, /triple de volts/, /más chico/, /tan corto/, /El cable ahorra/, /El bus está/, /parte del metal/],
+    asks: [/uno del doble de potencia/, /toma 22\.5 A/, /pierde 1\.04 %/, /doble de largo/, /Y con el triple de volts/, /Qué conductor lleva un cable de 1,240 ft/, /por corto que sea el cable/, /Cuánto ahorra ahí 480 V/, /un pulso de 720 V/, /parte del metal/],
     cautions: [/La placa dice cuál/, /electricista con licencia/, /No es un permiso/, /capacitores/],
   },
 };
@@ -171,8 +171,11 @@ for (const language of ['en', 'es']) {
     assert.deepEqual((await lesson.figures()).map((text) => text.replace(/\.\d+$/, '')), costs.map((text) => text.replace(/\.\d+$/, '')));
     const saved = (await lesson.said()).match(/[−-]?\$[\d,]+/g);
     assert.ok(saved.some((cash) => net.includes(cash)), `${saved} not in ${net}`);
+    // On the page Power stands the peak of the 240 V way; the drive for 480 V holds 720 V and has a filter built in.
     await lesson.go(9);
-    for (const peak of await lesson.figures()) assert.ok(peaks.includes(peak), `${peak} is not on the page Power`);
+    const [low, high] = await lesson.figures();
+    assert.ok(peaks.includes(low), `${low} is not on the page Power`);
+    assert.equal(high, '1,403 V', '720 V · (1 + (3000 − 80)/(3000 + 80))');
     await lesson.go(10);
     assert.deepEqual(await lesson.figures(), metals);
     assert.match(plain(chosen), /22\.0 A/);
@@ -211,9 +214,9 @@ for (const language of ['en', 'es']) {
       await page.reload();
       await lesson.title(1).waitFor();
       const pdf = await printed(page);
-      assert.ok(pdf.pages.length >= 5 && pdf.pages.length <= 9, `${size}: ${pdf.pages.length} pages`);
+      assert.ok(pdf.pages.length >= 4 && pdf.pages.length <= 7, `${size}: ${pdf.pages.length} pages`);
       const first = pdf.pages.findIndex((one) => one.text.includes(said.answers));
-      assert.ok(first > 2, `the answers begin on page ${first + 1}`);
+      assert.ok(first >= 2, `the answers begin on page ${first + 1}`);
       const [steps, answers] = [pdf.pages.slice(0, first), pdf.pages.slice(first)].map((part) => part.map((one) => one.text).join(' '));
       for (const title of said.titles) {
         assert.ok(steps.includes(title), `${title} among the steps`);
@@ -221,7 +224,7 @@ for (const language of ['en', 'es']) {
       }
       for (const asks of said.asks) assert.match(steps, asks);
       for (const caution of said.cautions) assert.match(pdf.text, caution);
-      assert.match(answers, /22\.49\d* A/, 'the worked answer');
+      assert.match(answers, /44\.99\d* A/, 'the worked answer');
       for (const [place, one] of pdf.pages.entries()) {
         assert.ok(Math.abs(one.width - width) < 1 && Math.abs(one.height - height) < 1, `${one.width} × ${one.height}`);
         assert.ok(one.right < width - 30, `page ${place + 1}: text to ${one.right} of ${width}`);
