@@ -305,7 +305,7 @@ pub const ENGLISH: Lesson = Lesson {
     asked_hint: "Dotted: what the drop asks for.",
     stairs_hint: |lead| {
         format!(
-            "Right: length of the lead, to {lead}. Up: area of one wire. Thin: what the drop asks for. Thick: sizes that are sold."
+            "To the right the length of the lead, to {lead}; the upright line is yours. Upward the area of one wire, in the sizes that are sold."
         )
     },
     cable: "cable",
@@ -521,7 +521,7 @@ pub const SPANISH: Lesson = Lesson {
     asked_hint: "Punteado: lo que pide la caída.",
     stairs_hint: |lead| {
         format!(
-            "A la derecha: largo del cable, hasta {lead}. Hacia arriba: área de un conductor. Delgado: lo que pide la caída. Grueso: los calibres que se venden."
+            "A la derecha el largo del cable, hasta {lead}; la línea vertical es el suyo. Hacia arriba el área de un conductor, en los calibres que se venden."
         )
     },
     cable: "el cable",
