@@ -32,8 +32,8 @@ mod working;
 
 pub use conversion::Conversion;
 pub use lesson::{
-    Below, Choice, LESSON_FIELDS, Lesson, LessonStep, LessonSum, LessonWay, Offered, OtherLead, example, lesson,
-    question, with_numbers_of,
+    Below, Choice, Lesson, LessonStep, LessonSum, LessonWay, Offered, OtherLead, example, lesson, question,
+    with_numbers_of,
 };
 pub use math::{Math, Measured, Symbol};
 pub use name::Name;

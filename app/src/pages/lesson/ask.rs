@@ -51,7 +51,7 @@ pub fn Ask(known: Memo<Option<Known>>, step: LessonStep, system: Signal<UnitSyst
     view! {
         <Show when=move || some.get()>
             <section class="lesson-ask" aria-label=words.question>
-                <h3>{words.question}</h3>
+                <h2>{words.question}</h2>
                 <p class="lesson-asks">{asks}</p>
                 <div class="lesson-choices" role="group" aria-label=asks>{options}</div>
                 <div aria-live="polite">{result}</div>

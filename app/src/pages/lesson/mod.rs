@@ -146,6 +146,7 @@ fn Screen(known: Memo<Option<Known>>, here: Memo<usize>, system: Signal<UnitSyst
     let progress = move || (lesson.step_of)(here.get(), LessonStep::ALL.len());
     let whole = move || {
         let step = step();
+        let own_jobs = (step == LessonStep::Home).then(|| view! { <OwnJobs /> });
         let shown = move || known.with(|known| known.as_ref().map(|known| body(known, step, system.get())));
         view! {
             <Heading step=step turned=turned />
@@ -154,7 +155,7 @@ fn Screen(known: Memo<Option<Known>>, here: Memo<usize>, system: Signal<UnitSyst
                 <Ask known=known step=step system=system />
                 <Workings known=known step=step system=system />
             </Show>
-            {(step == LessonStep::Home).then(|| view! { <OwnJobs /> })}
+            {own_jobs}
         }
     };
     view! {
@@ -180,8 +181,10 @@ fn Heading(step: LessonStep, turned: StoredValue<bool>) -> impl IntoView {
             focus::arrive(&heading);
         }
     });
+    let first =
+        (step == LessonStep::Power).then(|| view! { <p class="lesson-in">{lesson.title}". "{lesson.lead_in}</p> });
     view! {
-        {(step == LessonStep::Power).then(|| view! { <p class="lesson-in">{lesson.title}". "{lesson.lead_in}</p> })}
+        {first}
         <h1 class="chapter" tabindex="-1" node_ref=heading>{lesson.steps[step as usize]}</h1>
     }
 }

@@ -299,7 +299,7 @@ fn below(demands: &Demands, chosen: Conductor, lead: Length) -> Option<Below> {
 }
 
 /// The fields that the lesson asks for.
-pub const LESSON_FIELDS: [Field; 3] = [Field::MotorPower, Field::PumpSetting, Field::AllowedDrop];
+const LESSON_FIELDS: [Field; 3] = [Field::MotorPower, Field::PumpSetting, Field::AllowedDrop];
 
 /// The job that the lesson works with: a motor at the end of a lead, and nothing of a well.
 fn job(power: Entry, lead: Entry, drop: Entry, metal: Option<Metal>) -> Job {
