@@ -60,7 +60,7 @@ fn heads(teller: &Teller, step: LessonStep) -> impl IntoView + use<> {
         view! {
             <div class="lesson-one" data-way=class(way)>
                 <span class="lesson-way">{teller.volts_of(way, step)}</span>
-                <b class="figure">{large.figure}<span class="unit">{large.unit}</span></b>
+                <b class="figure">{large.figure}" "<span class="unit">{large.unit}</span></b>
                 {shape.map(|shape| view! { <Shaped shape=shape way=way /> })}
             </div>
         }

@@ -326,7 +326,11 @@ pub fn example() -> Job {
 pub fn with_numbers_of(of: &Job, evaluation: &Evaluation, system: UnitSystem) -> Option<Job> {
     let inputs = &evaluation.inputs;
     let power = inputs.motor_power.as_ref().ok()?.value;
-    let known = |value: f64, unit| Entry::new(value, unit).shown_in(system);
+    // To a millionth: a change of units leaves no crumbs in a field.
+    let known = |value: f64, unit| {
+        let entry = Entry::new(value, unit).shown_in(system);
+        Entry { value: (1e6 * entry.value).round() / 1e6, ..entry }
+    };
     let entered =
         |field: Field, otherwise: Entry| of.get(field).filter(|_| inputs.entered.is_typed(field)).unwrap_or(otherwise);
     let lead = known(in_feet(evaluation.here.as_ref()?.lead), Unit::Foot);
