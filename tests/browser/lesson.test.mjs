@@ -29,7 +29,6 @@ const words = {
     answers: 'Answers, worked out',
     here: 'At this depth',
     costs: 'What each way costs',
-    peak: 'Peak at the motor, unfiltered',
     take: 'Take the numbers of a job',
     cannot: /With these numbers the lesson can’t go on/,
     unread: /What was kept of this lesson can’t be read/,
@@ -53,7 +52,6 @@ const words = {
     answers: 'Respuestas, resueltas',
     here: 'A esta profundidad',
     costs: 'Lo que cuesta cada opción',
-    peak: 'Pico en el motor, sin filtro',
     take: 'Tomar los números de un trabajo',
     cannot: /Con estos números la lección no puede seguir/,
     unread: /Lo que se guardó de esta lección no se puede leer/,
@@ -108,7 +106,7 @@ const near = (value, wanted, share, what) => assert.ok(Math.abs(value / wanted -
 /** The figures of a row of a table, that of 240 V first: the tables tell 480 V first. */
 async function row(table, name) {
   const cells = table.getByRole('row', { name }).first().getByRole('cell');
-  return (await cells.allInnerTexts()).map((text) => plain(text.split('\n')[0])).reverse();
+  return (await cells.allInnerTexts()).map((text) => plain(text).replace(/\s*=$/, '')).reverse();
 }
 
 for (const language of ['en', 'es']) {
@@ -154,16 +152,14 @@ for (const language of ['en', 'es']) {
     await app.field(app.words.drop).fill('5');
     const table = app.table(said.here);
     const sizes = (await row(table, /AWG/)).map((text) => text.match(/\d+ AWG/)[0]);
-    const [metals] = [await row(table, /\blb\b/)];
+    const metals = await row(table, /\blb\b/);
     const chosen = await table.innerText();
     await app.turn('cost');
     const costs = await row(app.table(said.costs), /\$/);
     const net = plain(await app.table(said.costs).innerText());
-    const peaks = await (async () => {
-      await app.turn('power');
-      await app.unfoldWays();
-      return plain(await page.getByRole('main').innerText());
-    })();
+    await app.turn('power');
+    await app.unfoldWays();
+    const peaks = plain(await page.getByRole('main').innerText());
     await page.goto(new URL('#/', page.url()).href);
     await page.getByRole('link', { name: said.link }).click();
     await lesson.title(1).waitFor();
@@ -193,11 +189,9 @@ for (const language of ['en', 'es']) {
       for (let place = 0; place < count; place += 1) {
         await lesson.choices.nth(place).click();
         await lesson.page.waitForFunction((at) => document.querySelectorAll('.lesson-choices button')[at].getAttribute('aria-pressed') === 'true', place);
-        const [verdict, why] = await lesson.ask.getByRole('paragraph').evaluateAll((all) => all.slice(-2).map((one) => one.innerText));
         const text = plain(await lesson.ask.innerText());
         verdicts.push(text.includes(said.right));
         if (!verdicts.at(-1)) assert.match(plain(await lesson.ask.locator('.lesson-verdict').innerText()), said.wrong);
-        assert.ok(verdict && why);
       }
       assert.equal(verdicts.filter(Boolean).length, 1, `step ${step}`);
       if (step < 10) await lesson.next.click();
