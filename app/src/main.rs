@@ -30,6 +30,7 @@ enum Screen {
     Jobs,
     Job(String),
     Show(String),
+    Lesson,
     Gallery,
 }
 
@@ -46,6 +47,7 @@ fn Page() -> impl IntoView {
         Route::Jobs | Route::Add(_) => Screen::Jobs,
         Route::Job(id, _) => Screen::Job(id),
         Route::Show(id) => Screen::Show(id),
+        Route::Lesson(_) => Screen::Lesson,
         Route::Gallery => Screen::Gallery,
     });
     // What a link brings is looked at on the list; its letters do not stay in the address.
@@ -70,6 +72,7 @@ fn Page() -> impl IntoView {
                 Screen::Jobs => view! { <pages::jobs::Jobs /> }.into_any(),
                 Screen::Job(id) => view! { <pages::job::JobPage id=id /> }.into_any(),
                 Screen::Show(id) => view! { <pages::show::ShowPage id=id /> }.into_any(),
+                Screen::Lesson => view! { <pages::lesson::LessonPage /> }.into_any(),
                 Screen::Gallery => view! { <pages::gallery::Gallery /> }.into_any(),
             }}
         }

@@ -63,6 +63,8 @@ pub enum Route {
     Job(String, Page),
     /// A job for the customer's side of the table, by its id.
     Show(String),
+    /// A step of the lesson, counted from 1; 0 is the one where the learner stood.
+    Lesson(usize),
     /// The gallery of parts.
     Gallery,
     /// The list, with the letters of a job that came by a link.
@@ -85,6 +87,8 @@ impl Route {
             }
             Some(("show", id)) if !id.is_empty() => Self::Show(id.to_owned()),
             Some(("add", letters)) => Self::Add(letters.to_owned()),
+            Some(("lesson", step)) => Self::Lesson(step.parse().unwrap_or_default()),
+            None if path == "lesson" => Self::Lesson(0),
             _ => Self::Jobs,
         }
     }
@@ -96,6 +100,8 @@ impl Route {
             Self::Jobs => "#/".to_owned(),
             Self::Job(id, page) => format!("#/job/{id}/{}", page.slug()),
             Self::Show(id) => format!("#/show/{id}"),
+            Self::Lesson(0) => "#/lesson".to_owned(),
+            Self::Lesson(step) => format!("#/lesson/{step}"),
             Self::Gallery => "?gallery".to_owned(),
             Self::Add(letters) => format!("#/add/{letters}"),
         }
@@ -144,6 +150,10 @@ mod tests {
             assert_eq!(Route::parse("", &route.href()), route);
         }
         assert_eq!(Route::parse(&Route::Gallery.href(), "#/"), Route::Gallery);
+        for step in [0, 1, 10] {
+            assert_eq!(Route::parse("", &Route::Lesson(step).href()), Route::Lesson(step));
+        }
+        assert_eq!(Route::parse("", "#/lesson/last"), Route::Lesson(0));
         for odd in ["", "#", "#/", "#/job/", "#/nowhere/x", "#job"] {
             assert_eq!(Route::parse("", odd), Route::Jobs, "{odd}");
         }

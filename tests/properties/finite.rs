@@ -102,8 +102,10 @@ fn of_the_ways(answer: &Evaluation) -> String {
     ways.table = None;
     for way in &mut ways.all {
         way.family.name.clear();
-        if let Some(stress) = way.stress.as_mut().filter(|stress| stress.bare.value == f64::INFINITY) {
-            stress.bare = stress.length;
+        for stress in [&mut way.stress, &mut way.bare].into_iter().flatten() {
+            if stress.bare.value == f64::INFINITY {
+                stress.bare = stress.length;
+            }
         }
     }
     format!("{ways:?} {:?}", answer.service)

@@ -15,6 +15,7 @@ mod deeper;
 mod drop;
 mod finite;
 mod jobs;
+mod lesson;
 mod money;
 mod outfits;
 mod outlook;

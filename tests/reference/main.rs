@@ -12,6 +12,7 @@ mod circuit;
 mod conductor;
 mod inputs;
 mod job_a;
+mod lesson;
 mod money;
 mod power;
 mod power_family;

@@ -111,6 +111,7 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/pictures/head.rs", &["part"]),
     ("app/src/pictures/water.rs", &["mark"]),
     ("app/src/pictures/well.rs", &["part", "valve", "rod", "start", "end"]),
+    ("app/src/pictures/lesson.rs", &["none"]),
     ("app/src/pictures/svg.rs", &["start", "middle", "end"]),
     // Keys that take back and do again, beside the control key.
     ("app/src/pages/job/bar.rs", &["z", "y"]),

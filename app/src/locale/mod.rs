@@ -31,8 +31,8 @@ pub use finding::finding_text;
 pub use language::{Decimals, Language, decimals, speak, words};
 pub use power::{device, energy, kiloamperes, kilovolt_amperes, kilowatts, line_volts, metal, peak_volts, temperature};
 pub use quantity::{
-    Shown, amperes, conductor, depth, depth_in_tenths, entry, entry_in, entry_text, lead_size, mass, measured, money,
-    money_alike, money_shown, order, percent, power, reach, result, shown, unit_name, units_of,
+    Shown, amperes, conductor, depth, depth_in_tenths, entry, entry_in, entry_text, in_digits, lead_size, mass,
+    measured, money, money_alike, money_shown, order, percent, power, reach, result, shown, unit_name, units_of,
 };
 pub use reading::{NotRead, read};
 pub use say::{error_text, file_text, not_read_text};

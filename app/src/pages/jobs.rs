@@ -102,6 +102,7 @@ pub fn Jobs() -> impl IntoView {
                     <OnDevice />
                 </footer>
             </Show>
+            <p class="lesson-link"><a class="btn quiet" href=Route::Lesson(0).href()>{words.lesson.link}</a></p>
         </main>
     }
 }

@@ -5,4 +5,5 @@ pub mod embed;
 pub mod gallery;
 pub mod job;
 pub mod jobs;
+pub mod lesson;
 pub mod show;

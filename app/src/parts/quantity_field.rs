@@ -36,7 +36,11 @@ pub fn QuantityField(
     field: Field,
     /// The open job.
     open: Open,
+    /// Label and hint, where they are not those of the job's page.
+    #[prop(optional)]
+    called: Option<(&'static str, &'static str)>,
 ) -> impl IntoView {
+    let (label, hint) = called.unwrap_or_else(|| ((words().fields.label)(field), (words().fields.hint)(field)));
     let typing = RwSignal::new(None::<String>);
     let own_unit = RwSignal::new(None::<Unit>);
     let unit = Memo::new(move |_| own_unit.get().unwrap_or_else(|| open.system.get().unit(field.kind())));
@@ -84,8 +88,8 @@ pub fn QuantityField(
     view! {
         <div class="field" data-state=move || look.with(|look| look.state)>
             <label for=name>
-                {(words().fields.label)(field)}
-                <small>{(words().fields.hint)(field)}" "<em>{move || look.with(|look| look.origin)}</em></small>
+                {label}
+                <small>{hint}" "<em>{move || look.with(|look| look.origin)}</em></small>
             </label>
             <input
                 id=name
@@ -102,7 +106,7 @@ pub fn QuantityField(
                 on:blur=leave
                 on:keydown=keys
             />
-            <UnitOf field=field unit=unit own=own_unit system=open.system />
+            <UnitOf field=field label=label unit=unit own=own_unit system=open.system />
             <p class="result" aria-live="polite">{move || result.get()}</p>
             <p class="msg" id=described>
                 <Show when=wrong><Icon name="error" /></Show>
@@ -115,7 +119,13 @@ pub fn QuantityField(
 
 /// The unit; where the kind has two, a button that shows and takes this one figure in the other.
 #[component]
-fn UnitOf(field: Field, unit: Memo<Unit>, own: RwSignal<Option<Unit>>, system: Signal<UnitSystem>) -> impl IntoView {
+fn UnitOf(
+    field: Field,
+    label: &'static str,
+    unit: Memo<Unit>,
+    own: RwSignal<Option<Unit>>,
+    system: Signal<UnitSystem>,
+) -> impl IntoView {
     // A switch of the whole screen counts for this field too.
     Effect::new(move |before: Option<UnitSystem>| {
         let now = system.get();
@@ -127,12 +137,9 @@ fn UnitOf(field: Field, unit: Memo<Unit>, own: RwSignal<Option<Unit>>, system: S
     let units = locale::units_of(field.kind());
     if let [first, second] = units[..] {
         let other = move || if unit.get() == first { second } else { first };
-        let label = move || {
-            let label = (words().fields.label)(field);
-            (words().fields.other_unit)(label, unit_name(unit.get()), unit_name(other()))
-        };
+        let spoken = move || (words().fields.other_unit)(label, unit_name(unit.get()), unit_name(other()));
         view! {
-            <button class="u" type="button" aria-label=label on:click=move |_| own.set(Some(other()))>
+            <button class="u" type="button" aria-label=spoken on:click=move |_| own.set(Some(other()))>
                 {move || unit_name(unit.get())}
             </button>
         }

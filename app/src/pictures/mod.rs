@@ -18,6 +18,7 @@ mod here;
 mod ink;
 mod labels;
 mod layout;
+mod lesson;
 mod mark;
 mod names;
 mod parts;
@@ -45,6 +46,7 @@ mod tests;
 mod well_tests;
 
 pub use beside::letter;
+pub use lesson::{Shaped, Stairs, boxes, cuts, stairs};
 pub use peak::PeakPicture;
 pub use plate::Plate;
 pub use pump::{PumpPicture, curve_table};

@@ -4,12 +4,14 @@
 mod backup;
 mod books;
 mod entries;
+mod lesson;
 mod parts;
 mod place;
 
 pub use backup::{Backup, everything};
 pub use books::{delete_book, follow_books, keep_book_text, load_books, save_book};
 pub use entries::{Found, before, delete, find, follow_jobs, keep_text, room, save, written_elsewhere};
+pub use lesson::{follow_lesson, load_lesson, save_lesson};
 pub use parts::{forget_parts, keep_part, parts};
 
 use crate::state::{Kept, Seller, Settings, Sheet, Shelf};

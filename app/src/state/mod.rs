@@ -5,6 +5,7 @@
 pub mod arrivals;
 pub mod books;
 pub mod edits;
+pub mod learning;
 pub mod open;
 pub mod seller;
 pub mod settings;
@@ -15,6 +16,7 @@ mod tabs;
 pub use arrivals::{Arrival, Arrivals, Fate};
 pub use books::{AsideBook, Books, KeptBook};
 pub use edits::{Choice, Edit};
+pub use learning::{Learning, Progress};
 pub use open::{Noted, Open};
 pub use seller::Seller;
 pub use settings::{PaperSize, Settings, Theme};
@@ -43,6 +45,8 @@ pub struct App {
     pub arrivals: RwSignal<Arrivals>,
     /// The seller's own, for the customer's page.
     pub seller: RwSignal<Seller>,
+    /// How far the lesson went.
+    pub learning: RwSignal<Learning>,
     /// The address.
     pub route: RwSignal<Route>,
     /// Whether the last write to storage worked.
@@ -91,6 +95,7 @@ impl App {
             settings: RwSignal::new(settings),
             arrivals: RwSignal::new(Arrivals::begun(&storage::parts())),
             seller: RwSignal::new(storage::load_seller()),
+            learning: RwSignal::new(storage::load_lesson()),
             route: RwSignal::new(Route::current()),
             saved: RwSignal::new(saved),
             unsaved: StoredValue::new(BTreeSet::new()),

@@ -11,6 +11,7 @@ pub mod flat;
 pub mod ground;
 pub mod lead;
 pub mod long_lead;
+pub mod needed;
 pub mod reactance;
 pub mod skin;
 pub mod stretches;

@@ -12,6 +12,7 @@ mod flat;
 mod full_speed;
 mod head;
 mod lead;
+mod lesson;
 mod level;
 mod math;
 mod motor;
@@ -30,6 +31,10 @@ mod ways;
 mod working;
 
 pub use conversion::Conversion;
+pub use lesson::{
+    Below, Choice, Lesson, LessonStep, LessonSum, LessonWay, Offered, OtherLead, example, lesson, question,
+    with_numbers_of,
+};
 pub use math::{Math, Measured, Symbol};
 pub use name::Name;
 pub use parts::{PartLine, PartName, PartSize, parts};

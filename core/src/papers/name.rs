@@ -515,6 +515,14 @@ pub enum Name {
     DryShare,
     /// Share of the way from the setpoint to the rating at which high pressure stops the pump.
     TripShare,
+    /// Drop as a share of what is sent.
+    DropShare,
+    /// Area of metal that the drop asks for.
+    NeededArea,
+    /// Area of the wire that others are compared with.
+    ComparedArea,
+    /// Its resistance at 75 °C.
+    ComparedResistance,
     /// How many of one unit make another, in a system of units.
     Conversion(Conversion, UnitSystem),
 }

@@ -1,5 +1,6 @@
 //! The answers that can be opened.
 
+use super::lesson::LessonSum;
 use crate::cost::duty::MOST_ROWS;
 use crate::evaluate::Basis;
 use crate::job::{Part, Way};
@@ -140,6 +141,8 @@ pub enum Topic {
     Year(OfYear),
     /// A figure that is entered at the drive.
     Setting(SettingCode),
+    /// A sum of the lesson, which shows it itself: no answer of a page.
+    Lesson(LessonSum),
 }
 
 /// An answer of the year.

@@ -5,8 +5,8 @@ use super::name::Name;
 use super::sheet::Sheet;
 use super::topic::Topic;
 use super::{
-    break_even, cooling, cost, curve, demand, fall, flat, full_speed, head, lead, level, motor, outlook, pipe, pump,
-    safety, service, steps, suction, ways,
+    break_even, cooling, cost, curve, demand, fall, flat, full_speed, head, lead, lesson, level, motor, outlook, pipe,
+    pump, safety, service, steps, suction, ways,
 };
 use crate::cable::reactance::Build;
 use crate::evaluate::Evaluation;
@@ -199,6 +199,7 @@ pub fn working(evaluation: &Evaluation, topic: Topic, system: UnitSystem) -> Opt
         Topic::SavingRange(basis) => outlook::range(evaluation, basis, sheet),
         Topic::PaysBack => outlook::pays_back(evaluation, sheet),
         Topic::MoreHeat => outlook::more_heat(evaluation, sheet),
+        Topic::Lesson(sum) => lesson::sum(evaluation, sum, sheet),
         other => ways::working(evaluation, other, sheet),
     }
 }

@@ -384,6 +384,19 @@ impl Family {
         self.filter == Filter::None && self.change_keeps_pulses() && self.bus != Bus::None
     }
 
+    /// Whether it makes pulses of its output's height, which a filter of its own may keep from the lead.
+    ///
+    /// # Units
+    /// A truth.
+    /// # Range
+    /// Every family.
+    /// # Source
+    /// As [`Self::pulses_reach_the_motor`].
+    #[must_use]
+    pub fn makes_pulses(&self) -> bool {
+        self.filter != Filter::MadeLine && self.change_keeps_pulses() && self.bus != Bus::None
+    }
+
     fn change_keeps_pulses(&self) -> bool {
         !matches!(self.change, Change::SteppedUp { .. })
     }

@@ -1,5 +1,5 @@
 // Walks over every screen in either language: the list, a job's seven pages, folded and unfolded, a working, a field in
-// error, a job across the table, the curve inside another page, the gallery.
+// error, the lesson, a job across the table, the curve inside another page, the gallery.
 import { slugs } from './labels.mjs';
 import { Wellwright } from './wellwright.mjs';
 
@@ -26,6 +26,13 @@ export async function eachScreen(page, language, visit) {
   await page.keyboard.press('Escape');
   await app.field(app.words.drop).fill('?');
   await visit('a field in error');
+  for (let step = 1; step <= 10; step += 1) {
+    await page.evaluate((address) => { location.hash = address; }, `#/lesson/${step}`);
+    const answers = page.locator('.lesson-choices').getByRole('button');
+    await page.locator(`.lesson-steps [aria-current][href$="/${step}"]`).waitFor();
+    await answers.first().click();
+    await visit(`lesson, step ${step}`);
+  }
   await page.evaluate((id) => { location.hash = `#/show/${id}`; }, id);
   await page.getByRole('button', { name: app.words.hidePrices }).waitFor();
   await app.depthSlider.waitFor();

@@ -16,6 +16,7 @@ pub mod found_power;
 pub mod frame;
 pub mod gallery;
 mod labels;
+pub mod lesson;
 pub mod list;
 pub mod papers;
 pub mod passing;
@@ -37,6 +38,8 @@ pub struct Words {
     pub frame: frame::Frame,
     /// What the browser keeps of the page itself.
     pub device: device::Device,
+    /// The lesson.
+    pub lesson: lesson::Lesson,
     /// The list of jobs.
     pub list: list::List,
     /// The papers and the files beside them.
@@ -91,6 +94,7 @@ pub struct Words {
 pub static ENGLISH: Words = Words {
     frame: frame::ENGLISH,
     device: device::ENGLISH,
+    lesson: lesson::ENGLISH,
     list: list::ENGLISH,
     papers: papers::ENGLISH,
     passing: passing::ENGLISH,
@@ -121,6 +125,7 @@ pub static ENGLISH: Words = Words {
 pub static SPANISH: Words = Words {
     frame: frame::SPANISH,
     device: device::SPANISH,
+    lesson: lesson::SPANISH,
     list: list::SPANISH,
     papers: papers::SPANISH,
     passing: passing::SPANISH,

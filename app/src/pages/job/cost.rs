@@ -12,7 +12,7 @@ use crate::parts::caution::CautionBoxes;
 use crate::parts::group::{Fold, Group};
 use crate::parts::quantity_field::QuantityField;
 use crate::parts::table::Table;
-use crate::routes::Page;
+use crate::routes::{Page, Route};
 use crate::state::{Edit, Open};
 use leptos::prelude::*;
 use wellwright_core::job::Field;
@@ -68,6 +68,7 @@ pub fn Inputs(
         <Fold title=words.cost.ranges note=typed_note(&RANGES, open) must=any_wrong(&RANGES, open)>
             <Figures fields=&RANGES open=open />
         </Fold>
+        <p class="lesson-link"><a class="btn quiet" href=Route::Lesson(0).href()>{words.lesson.link}</a></p>
         <CautionBoxes cautions=words.cautions.cost.to_vec() />
     }
 }

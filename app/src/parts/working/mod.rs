@@ -114,7 +114,7 @@ pub fn body(working: Working) -> impl IntoView {
 
 /// A step: the formula, then the same with numbers, then the result, on one line where there is room. What is put in is
 /// the program's own, never a user's text.
-fn step(step: Step) -> impl IntoView {
+pub fn step(step: Step) -> impl IntoView {
     let formula = markup(step.symbol, &step.formula);
     let filled = (step.formula != step.filled).then(|| {
         let numbers = markup(step.symbol, &step.filled);

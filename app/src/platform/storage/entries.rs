@@ -210,7 +210,7 @@ pub(super) fn found(id: &str, text: String) -> Found {
 }
 
 /// A sheet as it is kept: the job file, the texts that are no numbers yet, and the sum over both.
-fn write(sheet: &Sheet) -> Value {
+pub(super) fn write(sheet: &Sheet) -> Value {
     let drafts: Map<String, Value> =
         sheet.drafts.iter().map(|(field, text)| (field.path().to_owned(), json!(text))).collect();
     let body = json!({ "job": wire::write(&sheet.job), "drafts": drafts });
@@ -226,7 +226,7 @@ fn sum_of(body: &Value) -> u32 {
 }
 
 /// Reads what [`write`] wrote. A draft of a field that is not known is left out: it never was a figure.
-fn read(text: &str) -> Result<Sheet, WireError> {
+pub(super) fn read(text: &str) -> Result<Sheet, WireError> {
     let mut value = wire::parse(text)?;
     let told = value.as_object_mut().and_then(|entry| entry.remove("sum"));
     let mut sheet = Sheet::of(wire::read(value.get("job").unwrap_or(&Value::Null))?);

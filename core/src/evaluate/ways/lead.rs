@@ -103,7 +103,12 @@ impl Base<'_> {
     }
 
     pub(super) fn stress(&self, powered: &PoweredWay, motor: &MotorHere) -> Option<Stress> {
-        if !powered.family.pulses_reach_the_motor() {
+        self.bare(powered, motor).filter(|_| powered.family.pulses_reach_the_motor())
+    }
+
+    /// What the pulses would come to without a filter of the equipment's own.
+    pub(super) fn bare(&self, powered: &PoweredWay, motor: &MotorHere) -> Option<Stress> {
+        if !powered.family.makes_pulses() {
             return None;
         }
         let length = self.lead?;

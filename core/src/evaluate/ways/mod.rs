@@ -117,6 +117,8 @@ pub struct PoweredWay {
     pub volts: Option<WayVolts>,
     /// The peak at the motor, where pulses reach it.
     pub stress: Option<Stress>,
+    /// What the peak would be without a filter of the equipment's own; the same where it has none.
+    pub bare: Option<Stress>,
     /// A transformer behind its drive.
     pub step_up: Option<StepUp>,
     /// The idler of a rotary converter.
@@ -235,6 +237,7 @@ impl Base<'_> {
             set: None,
             volts: None,
             stress: None,
+            bare: None,
             step_up: None,
             idler: None,
             cost: None,
@@ -258,6 +261,7 @@ impl Base<'_> {
         powered.start = self.start(&powered, &motor);
         powered.set = self.set(&powered, &draw);
         powered.stress = self.stress(&powered, &motor);
+        powered.bare = self.bare(&powered, &motor);
         powered.volts = self.volts(&powered, &motor);
         powered.step_up = self.step_up(&powered, &motor);
         powered.idler = self.idler(&powered, &motor);

@@ -62,6 +62,11 @@ pub(super) fn working(evaluation: &Evaluation, topic: Topic, sheet: Sheet) -> Op
     }
 }
 
+/// The peak of a way's pulses without a filter of its equipment's own.
+pub(super) fn bare_peak(evaluation: &Evaluation, place: usize, sheet: Sheet) -> Option<Working> {
+    peak::bare(&Case::at(evaluation, place)?, sheet)
+}
+
 /// A way of a job, with what all of its workings ask for.
 struct Case<'a> {
     evaluation: &'a Evaluation,

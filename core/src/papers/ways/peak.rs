@@ -3,7 +3,7 @@
 use super::{Case, SUPPLY};
 use crate::cable::long_lead::{INVERTER_DUTY_RATIO, Limit as Stands};
 use crate::evaluate::Stress;
-use crate::finding::Finding;
+use crate::finding::{Finding, Severity};
 use crate::job::{Field, Origin};
 use crate::papers::lead::RATED;
 use crate::papers::math::{Math, Measured, Symbol, formula};
@@ -24,9 +24,42 @@ const REFLECTION: Symbol = Symbol::plain("Γ");
 const PEAK: Symbol = Symbol::of("V", "p");
 const STANDS: Symbol = Symbol::of("V", "s");
 
-pub(super) fn peak(case: &Case, mut sheet: Sheet) -> Option<Working> {
+pub(super) fn peak(case: &Case, sheet: Sheet) -> Option<Working> {
     let stress = case.way.stress?;
-    put_bus(case, &stress, &mut sheet)?;
+    let worked = worked(case, &stress, sheet)?;
+    let passed = stress.peak > stress.limit.peak();
+    let high = case.found(|finding| matches!(finding, Finding::LeadPeakHigh { .. } | Finding::LeadNeedsFilter { .. }));
+    let [result, most] = [worked.result, worked.most];
+    let limit = Some(Limit::unless(high.filter(|_| passed), LimitKind::AtMost, result, most));
+    Some(Working { limit, ..worked.done() })
+}
+
+/// The same without a filter of the equipment's own: what the lesson tells.
+pub(super) fn bare(case: &Case, sheet: Sheet) -> Option<Working> {
+    let stress = case.way.bare?;
+    let worked = worked(case, &stress, sheet)?;
+    let passed = stress.peak > stress.limit.peak();
+    let [result, most] = [worked.result, worked.most];
+    let limit = Some(Limit::unless(passed.then_some(Severity::Caution), LimitKind::AtMost, result, most));
+    Some(Working { limit, ..worked.done() })
+}
+
+/// The sums of a peak, before it is judged.
+struct Worked {
+    sheet: Sheet,
+    result: Measured,
+    more: Vec<Measured>,
+    most: Measured,
+}
+
+impl Worked {
+    fn done(self) -> Working {
+        Working { more: self.more, ..self.sheet.done(self.result, &["saunders-1996", "practice"]) }
+    }
+}
+
+fn worked(case: &Case, stress: &Stress, mut sheet: Sheet) -> Option<Worked> {
+    put_bus(case, stress, &mut sheet)?;
     sheet.take(case.inputs, PULSE_SPEED, Name::PulseSpeed, Field::WaveSpeed)?;
     sheet.take(case.inputs, RISE_TIME, Name::RiseTime, Field::RiseTime)?;
     let half = Math::Fraction(formula![PULSE_SPEED, "·", RISE_TIME], formula![2.0]);
@@ -40,11 +73,8 @@ pub(super) fn peak(case: &Case, mut sheet: Sheet) -> Option<Working> {
     let grown = Math::Min(vec![Math::Fraction(formula![LEAD], formula![CRITICAL])], formula![1.0]);
     let formula = formula![BUS, "·", "(", 1.0, "+", REFLECTION, "·", grown, ")"];
     let result = sheet.step(PEAK, formula, volts(stress.peak));
-    let most = put_limit(&stress, &mut sheet);
-    let passed = stress.peak > stress.limit.peak();
-    let high = case.found(|finding| matches!(finding, Finding::LeadPeakHigh { .. } | Finding::LeadNeedsFilter { .. }));
-    let limit = Some(Limit::unless(high.filter(|_| passed), LimitKind::AtMost, result, most));
-    Some(Working { more: vec![critical, reflection], limit, ..sheet.done(result, &["saunders-1996", "practice"]) })
+    let most = put_limit(stress, &mut sheet);
+    Some(Worked { sheet, result, more: vec![critical, reflection], most })
 }
 
 /// Voltage of the bus: held, or what a rectifier charges it to at high line.

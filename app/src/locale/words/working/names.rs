@@ -289,6 +289,10 @@ pub const ENGLISH: Names = Names {
         Name::Expected(what) => (spread::ENGLISH.expected)(what),
         Name::Lowest(what) => (spread::ENGLISH.lowest)(what),
         Name::Highest(what) => (spread::ENGLISH.highest)(what),
+        Name::DropShare => "Drop as a share of what is sent",
+        Name::NeededArea => "Area that the drop asks for",
+        Name::ComparedArea => "Area of the wire that is compared with",
+        Name::ComparedResistance => "Its resistance at 75\u{a0}°C",
         Name::Conversion(conversion, system) => (units::ENGLISH.of)(conversion, system),
     },
 };
@@ -572,6 +576,10 @@ pub const SPANISH: Names = Names {
         Name::Expected(what) => (spread::SPANISH.expected)(what),
         Name::Lowest(what) => (spread::SPANISH.lowest)(what),
         Name::Highest(what) => (spread::SPANISH.highest)(what),
+        Name::DropShare => "Caída como porcentaje de lo que se manda",
+        Name::NeededArea => "Área que pide la caída",
+        Name::ComparedArea => "Área del conductor con que se compara",
+        Name::ComparedResistance => "Su resistencia a 75\u{a0}°C",
         Name::Conversion(conversion, system) => (units::SPANISH.of)(conversion, system),
     },
 };

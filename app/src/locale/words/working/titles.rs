@@ -2,7 +2,7 @@
 
 use super::Text;
 use wellwright_core::job::{Part, Way};
-use wellwright_core::papers::{OfYear, Topic};
+use wellwright_core::papers::{LessonSum, OfYear, Topic};
 
 /// Titles.
 pub struct Titles {
@@ -88,6 +88,16 @@ pub const ENGLISH: Titles = Titles {
         Topic::Year(OfYear::BySpeed) => "Energy of a year, by speed".to_owned(),
         Topic::Year(OfYear::OnOff) => "Energy of a year, on and off".to_owned(),
         Topic::Year(OfYear::Carbon) => "Carbon dioxide of a year".to_owned(),
+        Topic::Lesson(sum) => match sum {
+            LessonSum::Current(way) => format!("Current by the power, {}", volts(way)),
+            LessonSum::SameWire(way) => format!("Drop in the wire of the 240\u{a0}V lead, on {}", volts(way)),
+            LessonSum::Area(way) => format!("Area that the drop asks for, {}", volts(way)),
+            LessonSum::Ratio => "Both areas, one over the other".to_owned(),
+            LessonSum::Least(way) => format!("Smallest wire that carries the current, {}", volts(way)),
+            LessonSum::Peak(way) => format!("Peak at the motor with nothing in between, {}", volts(way)),
+            LessonSum::Answer(_) => "The right answer".to_owned(),
+            LessonSum::Metal => "Metal of both leads, one over the other".to_owned(),
+        },
         Topic::Setting(code) => (crate::locale::words::startup::ENGLISH.setting)(code).to_owned(),
     },
 };
@@ -171,6 +181,16 @@ pub const SPANISH: Titles = Titles {
         Topic::Year(OfYear::BySpeed) => "Energía de un año, por velocidad".to_owned(),
         Topic::Year(OfYear::OnOff) => "Energía de un año, a encendido y apagado".to_owned(),
         Topic::Year(OfYear::Carbon) => "Dióxido de carbono de un año".to_owned(),
+        Topic::Lesson(sum) => match sum {
+            LessonSum::Current(way) => format!("Corriente según la potencia, {}", volts(way)),
+            LessonSum::SameWire(way) => format!("Caída en el conductor del cable de 240\u{a0}V, a {}", volts(way)),
+            LessonSum::Area(way) => format!("Área que pide la caída, {}", volts(way)),
+            LessonSum::Ratio => "Las dos áreas, una entre otra".to_owned(),
+            LessonSum::Least(way) => format!("Conductor más chico que lleva la corriente, {}", volts(way)),
+            LessonSum::Peak(way) => format!("Pico en el motor sin nada de por medio, {}", volts(way)),
+            LessonSum::Answer(_) => "La respuesta correcta".to_owned(),
+            LessonSum::Metal => "Metal de los dos cables, uno entre otro".to_owned(),
+        },
         Topic::Setting(code) => (crate::locale::words::startup::SPANISH.setting)(code).to_owned(),
     },
 };
