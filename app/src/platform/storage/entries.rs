@@ -421,10 +421,8 @@ mod tests {
         assert_eq!(name(known.find(&room, "1")), Some(longer.sheet.job.name));
         assert_eq!(room.get("wellwright.before.1"), None);
         let _ = known.all(&room);
-        assert_eq!(
-            known.bytes,
-            room.keys().iter().map(|key| key.len() + room.get(key).map_or(0, |text| text.len())).sum()
-        );
+        let bytes: usize = room.keys().iter().map(|key| key.len() + room.get(key).map_or(0, |text| text.len())).sum();
+        assert_eq!(known.bytes, bytes);
     }
 
     #[test]
