@@ -20,7 +20,7 @@ const words = {
     surface: 'Surface run',
     titles: [
       'Power, volts and amps', 'Twice the volts, half the amps', 'The drop counts as a share', 'Copper by its cross-section',
-      'Why it becomes a quarter', 'Real wire comes in steps', 'Heat is the other limit', 'Where it pays',
+      'Why it becomes a quarter', 'Wire is sold in steps', 'Heat is the other limit', 'Where it pays',
       'The price of a long lead', 'What to take home',
     ],
     right: 'Right.',
