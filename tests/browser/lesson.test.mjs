@@ -20,7 +20,7 @@ const words = {
     surface: 'Surface run',
     titles: [
       'Power, volts and amps', 'Twice the volts, half the amps', 'The drop counts as a share', 'Copper by its cross-section',
-      'Why it becomes a quarter', 'Real wire comes in steps', 'Heat is the other limit', 'Where it pays',
+      'Why it becomes a quarter', 'Wire is sold in steps', 'Heat is the other limit', 'Where it pays',
       'The price of a long lead', 'What to take home',
     ],
     right: 'Right.',
@@ -319,7 +319,8 @@ test('the numbers of a job are taken, and the way to its costs stands at the end
   const { lesson, page } = await start(t, { path: '#/lesson/6' });
   await lesson.title(6).waitFor();
   await page.getByLabel(words.en.take).selectOption({ label: 'Brindle Wash 7' });
-  await page.waitForFunction(() => document.getElementById('site.pump_setting').value === '640');
+  // 620 ft down the well and 40 ft on the surface.
+  await page.waitForFunction(() => document.getElementById('site.pump_setting').value === '660');
   assert.equal(await page.getByRole('textbox', { name: /^Motor power/ }).inputValue(), '7.5');
   await lesson.go(10);
   await page.getByRole('link', { name: 'Costs of Brindle Wash 7' }).click();

@@ -14,9 +14,9 @@ const same = new Set([
   // Names: the page, the demo jobs, languages by their own name, a file that the test hands over.
   ...['wellwright', 'brindle', 'wash', 'low', 'saddle', 'quill', 'flat', 'english', 'español', 'json'],
   // Gauges, standards and their publishers.
-  ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'asme', 'iapws', 'nema', 'nist', 'ansi', 'isa'],
+  ...['awg', 'kcmil', 'nec', 'nfpa', 'ieee', 'astm', 'asme', 'iapws', 'nema', 'nist', 'ansi', 'isa', 'nom', 'sede'],
   // Units, and what pipes are sold by.
-  ...['gpm', 'gal', 'psi', 'kpa', 'watts', 'pvc', 'sdr', 'sidr', 'kva', 'kwh', 'kelvin', 'fahrenheit', 'csv', 'usd'],
+  ...['gpm', 'gal', 'psi', 'kpa', 'watts', 'volts', 'pvc', 'sdr', 'sidr', 'kva', 'kwh', 'kelvin', 'fahrenheit', 'csv', 'usd'],
   // Forms of files and codes, and a size of paper.
   ...['pdf', 'svg', 'png', 'letter'],
   // Authors, and books by their titles.

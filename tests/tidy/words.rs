@@ -111,7 +111,14 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/pictures/head.rs", &["part"]),
     ("app/src/pictures/water.rs", &["mark"]),
     ("app/src/pictures/well.rs", &["part", "valve", "rod", "start", "end"]),
-    ("app/src/pictures/lesson.rs", &["none"]),
+    // The lesson: how its pictures stretch and run, how an answer stands and its mark, what is kept of it, its address.
+    ("app/src/pictures/lesson.rs", &["none", "M", "L", "{start}{:.1} {:.1}H{:.1}"]),
+    ("app/src/pages/lesson/ask.rs", &["right", "wrong", "ok", "error"]),
+    (
+        "app/src/platform/storage/lesson.rs",
+        &["wellwright.lesson", "wellwright.lesson.unread.", "lesson", "step", "answers", "sheet"],
+    ),
+    ("app/src/routes.rs", &["lesson"]),
     ("app/src/pictures/svg.rs", &["start", "middle", "end"]),
     // Keys that take back and do again, beside the control key.
     ("app/src/pages/job/bar.rs", &["z", "y"]),

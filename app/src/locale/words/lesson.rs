@@ -124,7 +124,7 @@ pub const ENGLISH: Lesson = Lesson {
         "The drop counts as a share",
         "Copper by its cross-section",
         "Why it becomes a quarter",
-        "Real wire comes in steps",
+        "Wire is sold in steps",
         "Heat is the other limit",
         "Where it pays",
         "The price of a long lead",
@@ -196,12 +196,12 @@ pub const ENGLISH: Lesson = Lesson {
     quarter_is: |low, high| format!("½ × ½ = ¼: from {low} to {high} in each wire."),
     sizes: |low_area, low, high_area, high| {
         format!(
-            "Wire is sold in steps. You take the first size that keeps the drop and the heat: for {low_area} it is {low}, for {high_area} it is {high}."
+            "Nobody sells just the area that you need. You take the first size that keeps the drop and the heat: for {low_area} it is {low}, for {high_area} it is {high}."
         )
     },
     sizes_real: |share| {
         format!(
-            "So the real share is {share}, not 25\u{a0}%. Along the lead it jumps, as one wire steps up before the other."
+            "What is left is {share} of the area, not 25\u{a0}%. Along the lead it jumps, as one wire steps up before the other."
         )
     },
     heat: |low, high| {
@@ -285,16 +285,16 @@ pub const ENGLISH: Lesson = Lesson {
     why_heat: "The code asks for 125\u{a0}% of the motor’s current.",
     ask_pays: |lead, low, high, extra| {
         format!(
-            "On a lead of {lead} the cables cost {low} for 240\u{a0}V and {high} for 480\u{a0}V; the other equipment costs {extra} more. What does 480\u{a0}V save there?"
+            "On a lead of {lead} the leads cost {low} for 240\u{a0}V and {high} for 480\u{a0}V; the other equipment costs {extra} more. What does 480\u{a0}V save there?"
         )
     },
     why_pays: "The saving on the cable, less what the equipment costs more. Below zero the lower voltage is the cheaper one.",
     ask_peak: |bus| format!("If the motor sent all of a pulse of {bus} back, how high would it get at the motor?"),
-    why_peak: "What comes and what goes back add up: twice the bus. Real motors send nearly all of it back.",
+    why_peak: "What comes and what goes back add up: twice the bus. Motors send nearly all of it back.",
     ask_home: "How much of the metal is left in this lead at 480\u{a0}V, ground wire and all?",
     why_home: |low, high| {
         format!(
-            "{high} instead of {low}. The law says a quarter; real sizes, heat and the ground wire have the last word."
+            "{high} instead of {low}. The law says a quarter; the sizes that are sold, heat and the ground wire have the last word."
         )
     },
 
