@@ -1,5 +1,6 @@
 // How the curve follows a finger: drags the depth on the customer's view by touch, one step a frame, and prints frames a
-// second and what a step takes of the page's thread, with the processor as it is and slowed four times.
+// second and what a step takes of the page's thread, with the processor as it is and slowed four times; beside it a page
+// with nothing but a canvas of the same size, drawn by hand at every step: what this machine can do at all.
 //   node tests/bench/drag.mjs        (after app/serve --build)
 import { startChromium } from '../browser/support/chromium.mjs';
 import { startSite } from '../browser/support/site.mjs';
@@ -7,6 +8,24 @@ import { startSite } from '../browser/support/site.mjs';
 const steps = 150;
 const rounds = 3;
 const sizes = [[360, 740], [1280, 800]];
+
+/** Runs on a bare page: a handle and a canvas, a few lines and figures drawn at every step. */
+function bare() {
+  document.body.innerHTML = '<canvas style="position:fixed;inset:0"></canvas><div role="slider" style="position:fixed;left:40%;top:50%;width:44px;height:44px;touch-action:none"></div>';
+  const canvas = document.querySelector('canvas');
+  Object.assign(canvas, { width: innerWidth, height: innerHeight });
+  const pen = canvas.getContext('2d');
+  document.querySelector('div').addEventListener('pointermove', ({ clientY }) => {
+    pen.clearRect(0, 0, innerWidth, innerHeight);
+    pen.beginPath();
+    for (let at = 0; at < 60; at += 1) {
+      pen.moveTo(0, clientY + at);
+      pen.lineTo(innerWidth, at * 10);
+    }
+    pen.stroke();
+    for (let at = 0; at < 30; at += 1) pen.fillText(`${clientY} ft`, at * 20, clientY + at);
+  });
+}
 
 /** One drag down and up the rod; times in milliseconds. */
 async function drag(page, client) {
@@ -43,11 +62,12 @@ async function drag(page, client) {
 const site = await startSite();
 const browser = await startChromium();
 for (const [width, height] of sizes) {
-  for (const slower of [1, 4]) {
+  for (const [slower, hand] of [[1, false], [1, true], [4, false], [4, true]]) {
     const context = await browser.newContext({ viewport: { width, height }, hasTouch: true, reducedMotion: 'reduce', serviceWorkers: 'block' });
     const page = await context.newPage();
     const client = await context.newCDPSession(page);
-    await page.goto(`${site.url}#/show/demo-0`);
+    await page.goto(hand ? 'about:blank' : `${site.url}#/show/demo-0`);
+    if (hand) await page.evaluate(bare);
     await page.getByRole('slider').waitFor();
     await page.waitForTimeout(500);
     await client.send('Performance.enable');
@@ -56,7 +76,7 @@ for (const [width, height] of sizes) {
     for (let round = 0; round < rounds; round += 1) all.push(await drag(page, client));
     const best = all.toSorted((a, b) => b.fps - a.fps)[Math.floor(rounds / 2)];
     const shown = Object.entries(best).map(([name, value]) => `${name} ${value.toFixed(name === 'fps' ? 0 : 2)}`).join(', ');
-    console.log(`${width}×${height}, ${slower}×: ${shown}`);
+    console.log(`${width}×${height}, ${slower}×${hand ? ', by hand' : ''}: ${shown}`);
     await context.close();
   }
 }

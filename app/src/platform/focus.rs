@@ -57,6 +57,13 @@ pub fn stay_inside(event: &KeyboardEvent, element: &HtmlElement) {
     let _ = next.focus();
 }
 
+/// Whether the keys of an event mean something to what has the focus: arrows turn radio buttons and menus.
+#[must_use]
+pub fn has_own_keys(event: &Event) -> bool {
+    let target = event.target().and_then(|target| target.dyn_into::<Element>().ok());
+    target.is_some_and(|target| target.closest("input, .menu, [role=group]").ok().flatten().is_some())
+}
+
 /// Whether an event happened inside an element.
 #[must_use]
 pub fn is_inside(event: &Event, element: &Element) -> bool {

@@ -37,7 +37,7 @@ export async function eachScreen(page, language, visit) {
   await page.getByRole('button', { name: app.words.hidePrices }).waitFor();
   await app.depthSlider.waitFor();
   await visit('show');
-  const words = 'motor=5hp&depth=620ft&units=miles&change=depth,motor,price,count,units,sense';
+  const words = 'motor=5hp&depth=620ft&color=x&change=depth,motor,price,count,units,sense';
   await page.goto(new URL(`?embed&lang=${language}&${words}`, page.url()).href);
   await app.depthSlider.waitFor();
   await visit('embed');

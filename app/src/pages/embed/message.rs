@@ -59,12 +59,7 @@ pub fn ready() -> Value {
 /// What the job comes to.
 #[must_use]
 pub fn result(answer: &Evaluation, basis: Basis) -> Value {
-    let count = match basis {
-        Basis::Cable => "cable",
-        Basis::Installed => "installed",
-        Basis::Lifetime => "lifetime",
-    };
-    json!({ "wellwright": VERSION, "type": "result", "count": count, "result": brief(answer) })
+    json!({ "wellwright": VERSION, "type": "result", "count": basis, "result": brief(answer) })
 }
 
 /// Words that were not taken.

@@ -11,13 +11,12 @@ use crate::parts::announcer::Announcer;
 use crate::parts::icon::Icon;
 use crate::parts::screen_settings::SettingsMenu;
 use crate::pictures::depth_after;
-use crate::platform::{full_screen, theme, wake};
+use crate::platform::{focus, full_screen, theme, wake};
 use crate::routes::{Page, Route};
 use crate::state::{Edit, Open, Sheet, app};
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 use numbers::{ThreeNumbers, Told, heard};
-use wasm_bindgen::JsCast;
 use wellwright_core::finding::Severity;
 use wellwright_core::job::Field;
 use wellwright_core::quantity::Entry;
@@ -90,9 +89,7 @@ fn key(event: &KeyboardEvent, open: Open, id: StoredValue<String>) {
     if event.default_prevented() || event.ctrl_key() || event.meta_key() || event.alt_key() {
         return;
     }
-    // Radio buttons and menus have arrow keys of their own.
-    let target = event.target().and_then(|target| target.dyn_into::<web_sys::Element>().ok());
-    if target.is_some_and(|target| target.closest("input, .menu, [role=group]").ok().flatten().is_some()) {
+    if focus::has_own_keys(event) {
         return;
     }
     if event.key() == "Escape" {

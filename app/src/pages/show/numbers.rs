@@ -102,7 +102,7 @@ pub fn ThreeNumbers(
         <dl class="answers numbers">
             <div class="first"><BigAnswer says=part(|says| &says.saving) /></div>
             <div class="even"><BigAnswer says=part(|says| &says.even) /></div>
-            <div class="metal"><BigAnswer says=part(|says| &says.metal) /></div>
+            <div><BigAnswer says=part(|says| &says.metal) /></div>
         </dl>
     }
 }
