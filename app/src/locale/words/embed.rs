@@ -4,6 +4,7 @@ use super::Text;
 
 /// Words of the page.
 pub struct Embed {
+    pub title: Text,
     pub open_whole: Text,
     pub other_choice: Text,
     pub unknown_word: Text,
@@ -14,6 +15,7 @@ pub struct Embed {
 
 /// US English.
 pub const ENGLISH: Embed = Embed {
+    title: "What 480\u{a0}V saves as the well gets deeper",
     open_whole: "Open this job in Wellwright",
     other_choice: "not one of those that can be asked for",
     unknown_word: "no word that this page knows",
@@ -24,6 +26,7 @@ pub const ENGLISH: Embed = Embed {
 
 /// Spanish.
 pub const SPANISH: Embed = Embed {
+    title: "Lo que ahorran 480\u{a0}V cuando el pozo es más profundo",
     open_whole: "Abrir este trabajo en Wellwright",
     other_choice: "no es de lo que se puede pedir",
     unknown_word: "una palabra que esta página no conoce",

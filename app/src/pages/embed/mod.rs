@@ -196,6 +196,7 @@ fn Frame(held: Held, main: NodeRef<Main>) -> impl IntoView {
     };
     view! {
         <main class="embed" node_ref=main>
+            <h1 class="sr">{embed.title}</h1>
             <ThreeNumbers answer=desk.seen told=told />
             <Plate
                 answer=desk.seen
@@ -276,7 +277,7 @@ fn NotTaken(refused: RwSignal<Vec<Refused>>) -> impl IntoView {
         let why = why(&one.why);
         view! { <li><Icon name="error" /><span><b>{one.word}" = "{one.value}</b>": "{why}</span></li> }
     };
-    view! { <ul class="not-taken" role="alert">{move || refused.get().into_iter().map(row).collect_view()}</ul> }
+    view! { <div role="alert"><ul class="not-taken">{move || refused.get().into_iter().map(row).collect_view()}</ul></div> }
 }
 
 fn why(why: &Why) -> String {

@@ -32,10 +32,10 @@ pub fn written(known: &Known, topics: &[Topic], system: UnitSystem) -> impl Into
     let steps: Vec<_> = found.flat_map(|working| working.steps).map(working::step).collect();
     (!steps.is_empty()).then(|| {
         view! {
-            <section class="lesson-sum" aria-label=words().lesson.sums>
+            <div class="lesson-sum" role="group" aria-label=words().lesson.sums>
                 <p class="note">{words().lesson.sums}</p>
                 {steps.into_iter().collect_view()}
-            </section>
+            </div>
         }
     })
 }
