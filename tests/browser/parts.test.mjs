@@ -223,7 +223,7 @@ const wrong = [
   ['of a newer page', '{"schema":2}', /a newer version of this page wrote it/],
   ['with an entry that no job has', '{"schema":1,"color":"red"}', /the entry color is not one that a job has/],
   ['with a unit that is none', '{"schema":1,"site":{"ambient":{"value":1,"unit":"K"}}}', /is not one that a job has/],
-  ['larger than a megabyte', ' '.repeat(1_000_001), /larger than any job file/],
+  ['larger than any', ' '.repeat(5_000_001), /larger than any job file/],
   ['not text', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0xff, 0xfe, 0x00]), /no job file/],
 ];
 

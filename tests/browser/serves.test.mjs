@@ -28,14 +28,27 @@ const kinds = {
   '.svg': 'image/svg+xml',
 };
 for (const [ending, kind] of Object.entries(kinds)) {
-  test(`${ending} files come as ${kind} and are asked for anew`, async () => {
+  test(`${ending} files come as ${kind}`, async () => {
     const answer = await fetch(site.url + fileOf(ending));
     assert.equal(answer.status, 200);
     assert.equal(answer.headers.get('content-type'), kind);
-    assert.equal(answer.headers.get('cache-control'), 'no-cache');
     await answer.arrayBuffer();
   });
 }
+
+test('what is named by its bytes may be kept, everything else is asked for anew', async () => {
+  const caching = async (name) => {
+    const answer = await fetch(site.url + name);
+    await answer.arrayBuffer();
+    return answer.headers.get('cache-control');
+  };
+  for (const name of ['', '?embed', 'index.html', 'worker.js', 'embed.js', 'training.html', 'icon.svg', 'manifest.webmanifest']) {
+    assert.equal(await caching(name), 'no-cache', name);
+  }
+  const named = readdirSync(dist).filter((name) => /-[0-9a-f]{16}\./.test(name));
+  assert.ok(named.length >= 6, `${named}`);
+  for (const name of named) assert.equal(await caching(name), 'public, max-age=31536000, immutable', name);
+});
 
 test('the folder itself gives the page', async () => {
   const answer = await fetch(site.url);
@@ -59,10 +72,10 @@ test('files outside the folder are not served', async () => {
 test('scripts, the program and the one style sheet are named by their bytes', () => {
   const names = readdirSync(dist).filter((name) => /\.(js|wasm|css)$/.test(name));
   assert.deepEqual(names.map((name) => name.replace(/-.*\./, '.')).sort(), [
-    'crash.js', 'keep.js', 'start.js', 'style.css', 'wellwright.js', 'wellwright.wasm', 'worker.js',
+    'crash.js', 'embed.js', 'keep.js', 'start.js', 'style.css', 'wellwright.js', 'wellwright.wasm', 'worker.js',
   ]);
-  // A browser knows the worker by its one name, and asks for it past its cache.
-  for (const name of names.filter((name) => name !== 'worker.js')) {
+  // A browser knows the worker by its one name, and asks for it past its cache; pages of other people name the loader.
+  for (const name of names.filter((name) => !['worker.js', 'embed.js'].includes(name))) {
     const digest = createHash('sha256').update(readFileSync(join(dist, name))).digest('hex');
     assert.match(name, new RegExp(`-${digest.slice(0, 16)}\\.(js|wasm|css)$`));
   }
