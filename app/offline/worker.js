@@ -43,7 +43,9 @@ self.addEventListener('fetch', (event) => {
   if (request.method !== 'GET' || new URL(request.url).origin !== self.location.origin) return;
   const answer = async () => {
     const cache = await caches.open(kept);
-    const found = await cache.match(request, { ignoreSearch: true, ignoreVary: true });
+    // The page has two names.
+    const isPage = new URL(request.url).pathname === new URL('index.html', self.registration.scope).pathname;
+    const found = await cache.match(isPage ? './' : request, { ignoreSearch: true, ignoreVary: true });
     return found ?? fetch(request);
   };
   event.respondWith(answer());

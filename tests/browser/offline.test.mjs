@@ -189,6 +189,9 @@ test('an address below the page is not the page', async (t) => {
   assert.equal(await tab.title(), 'Why deep wells run on 480 V');
   assert.equal((await tab.goto(`${site.url}?embed&motor=5hp&depth=300ft`)).status(), 200);
   await assert.rejects(tab.goto(`${site.url}nothing/here`), /ERR_HTTP_RESPONSE_CODE_FAILURE/);
+  await site.stop();
+  const other = await page.context().newPage();
+  assert.equal((await other.goto(`${site.url}index.html`)).status(), 200, 'its other name is the page, without a network too');
 });
 
 test('the manifest names icons that are there, of the size that it says', async (t) => {

@@ -17,6 +17,15 @@ async function start(t, options) {
 }
 
 /** A second tab of the same browser. */
+/** Runs on the page: what another tab writes into a job, of which this one is not told yet. */
+function writtenElsewhere(name) {
+  const [key, text] = Object.entries(localStorage).find(([key, text]) => key.includes('.job.') && text.includes(name));
+  const entry = JSON.parse(text);
+  entry.job.site.pump_setting.value = 555;
+  delete entry.sum;
+  localStorage.setItem(key, JSON.stringify(entry));
+}
+
 async function another(context) {
   const page = await context.newPage();
   await page.goto(url());
@@ -131,13 +140,7 @@ test('a job that found no room is told of until it is kept, whatever else is kep
 test('what another tab wrote is not written over where there is no room to keep it beside', async (t) => {
   const { page, app } = await start(t);
   await app.openJob(demo);
-  await page.evaluate((demo) => {
-    const [key, text] = Object.entries(localStorage).find(([key, text]) => key.includes('.job.') && text.includes(demo));
-    const entry = JSON.parse(text);
-    entry.job.site.pump_setting.value = 555;
-    delete entry.sum;
-    localStorage.setItem(key, JSON.stringify(entry));
-  }, demo);
+  await page.evaluate(writtenElsewhere, demo);
   await page.evaluate(fillUp);
   const before = await app.kept();
   await app.field('Static level').fill('432');
@@ -178,13 +181,7 @@ test('what two tabs write in the same moment is kept twice, and that is said', a
   const { page, app } = await start(t);
   await app.openJob(demo);
   // Another tab wrote, and this one was not told yet.
-  await page.evaluate((demo) => {
-    const [key, text] = Object.entries(localStorage).find(([key, text]) => key.includes('.job.') && text.includes(demo));
-    const entry = JSON.parse(text);
-    entry.job.site.pump_setting.value = 555;
-    delete entry.sum;
-    localStorage.setItem(key, JSON.stringify(entry));
-  }, demo);
+  await page.evaluate(writtenElsewhere, demo);
   await app.field('Static level').fill('432');
   await app.messages.getByText('was changed in two tabs at once. Both are kept').waitFor();
   const jobs = (await app.kept()).map(([, text]) => JSON.parse(text).job);

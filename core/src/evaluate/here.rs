@@ -96,6 +96,13 @@ impl Here {
     /// known or both are alike.
     ///
     /// `s = (C_dear − C_cheap) / C_dear`
+    ///
+    /// # Units
+    /// A share: dimensionless, above 0 and at most 1.
+    /// # Range
+    /// Costs above zero; a share of nothing is none.
+    /// # Source
+    /// What a share is; no source needed.
     #[must_use]
     pub fn share_saved(&self, basis: Basis) -> Option<(Way, f64)> {
         let [low, high] = Way::ALL.map(|way| self.way(way).and_then(|lead| lead.cost(basis)));

@@ -7,7 +7,7 @@ use super::show::is_invented;
 use super::show::numbers::{ThreeNumbers, Told, heard};
 use crate::locale::{self, Decimals, words};
 use crate::pages::job::findings::Findings;
-use crate::pages::job::{Desk, SenseOfDepth, depth_field};
+use crate::pages::job::{CountIn, Desk, SenseOfDepth, depth_field};
 use crate::parts::announcer::Announcer;
 use crate::parts::icon::{Icon, Sprite};
 use crate::parts::quantity_field::QuantityField;
@@ -20,7 +20,7 @@ use asked::{Asked, Change, Look, Refused, Why};
 use leptos::html::Main;
 use leptos::prelude::*;
 use message::Message;
-use wellwright_core::evaluate::{Basis, evaluate};
+use wellwright_core::evaluate::evaluate;
 use wellwright_core::finding::Severity;
 use wellwright_core::job::Field;
 use wellwright_core::passing;
@@ -229,7 +229,7 @@ fn Frame(held: Held, main: NodeRef<Main>) -> impl IntoView {
 fn Controls(held: Held) -> impl IntoView {
     let Held { desk, look, .. } = held;
     let open = desk.open;
-    let (answer, settings) = (&words().answer, &words().frame);
+    let settings = &words().frame;
     let field = |change: Change, field: Field| {
         held.may_change(change).then(|| view! { <QuantityField field=field open=open /> })
     };
@@ -244,27 +244,12 @@ fn Controls(held: Held) -> impl IntoView {
             />
         }
     };
-    let count = || {
-        view! {
-            <Segmented
-                label=answer.count_in
-                name="count".to_owned()
-                options=vec![
-                    (Basis::Cable, answer.cable_only),
-                    (Basis::Installed, answer.with_equipment),
-                    (Basis::Lifetime, answer.with_years),
-                ]
-                value=desk.basis.into()
-                on_choose=Callback::new(move |basis| desk.count_in(basis))
-            />
-        }
-    };
     view! {
         <div class="controls">
             {field(Change::Motor, Field::MotorPower)}
             {field(Change::Price, Field::CableMetal)}
             {held.may_change(Change::Sense).then(|| view! { <SenseOfDepth desk=desk /> })}
-            {held.may_change(Change::Count).then(count)}
+            {held.may_change(Change::Count).then(|| view! { <CountIn desk=desk /> })}
             {held.may_change(Change::Units).then(units)}
         </div>
     }

@@ -353,6 +353,25 @@ pub fn SenseOfDepth(desk: Desk) -> impl IntoView {
     }
 }
 
+/// What the costs count.
+#[component]
+pub fn CountIn(desk: Desk) -> impl IntoView {
+    let words = &words().answer;
+    view! {
+        <Segmented
+            label=words.count_in
+            name="basis".to_owned()
+            options=vec![
+                (Basis::Cable, words.cable_only),
+                (Basis::Installed, words.with_equipment),
+                (Basis::Lifetime, words.with_years),
+            ]
+            value=desk.basis.into()
+            on_choose=Callback::new(move |chosen| desk.count_in(chosen))
+        />
+    }
+}
+
 /// The living picture with what is set under it.
 #[component]
 fn Living(
@@ -372,17 +391,7 @@ fn Living(
         <div class="under">
             <p class="note">{rod_hint}</p>
             <SenseOfDepth desk=desk />
-            <Segmented
-                label=words.answer.count_in
-                name="basis".to_owned()
-                options=vec![
-                    (Basis::Cable, words.answer.cable_only),
-                    (Basis::Installed, words.answer.with_equipment),
-                    (Basis::Lifetime, words.answer.with_years),
-                ]
-                value=desk.basis.into()
-                on_choose=Callback::new(move |chosen| desk.count_in(chosen))
-            />
+            <CountIn desk=desk />
         </div>
     }
 }

@@ -37,7 +37,7 @@ pub fn ShowPage(
     let id = StoredValue::new(id);
     let present = Memo::new(move |_| id.with_value(|id| app.shelf.with(|shelf| shelf.find(id).is_some())));
     let kept = Memo::new(move |_| id.with_value(|id| app.sheet(id)).unwrap_or_default());
-    let moved = RwSignal::new(None::<(Field, Entry)>);
+    let moved = RwSignal::new(Moved::None);
     let open = copy_of(kept, moved);
     theme::stage(true);
     wake::ask();
