@@ -335,6 +335,23 @@ pub enum Finding {
         /// The largest that is marked.
         marked: ElectricCurrent,
     },
+    /// The device is larger than the rule lets any be.
+    DeviceOver {
+        /// What was entered.
+        device: ElectricCurrent,
+        /// The largest by the rule.
+        most: ElectricCurrent,
+    },
+    /// The fault current goes by a transformer that was not entered whole.
+    FaultAssumed {
+        /// What it may come to at the equipment with the least impedance that is usual.
+        most: ElectricCurrent,
+    },
+    /// The motor's load is so light that its nameplate does not tell what it draws.
+    MotorLight {
+        /// Its load over what its rating is at the volts that it has.
+        load: f64,
+    },
     /// The generator set is too small.
     GeneratorShort {
         /// What is needed.
@@ -416,7 +433,7 @@ impl Finding {
             _ if self.stops() => Severity::Stop,
             Self::GroundWireGrew { .. }
             | Self::CoolsAbove { .. }
-            | Self::PulsesCanMeet { .. }
+            | Self::MotorLight { .. }
             | Self::AssumptionDecides { .. }
             | Self::CoolerWaterIdle { .. } => Severity::Note,
             _ => Severity::Caution,
@@ -446,6 +463,7 @@ impl Finding {
             | Self::ReadingStop { .. }
             | Self::LeadPeakHigh { .. }
             | Self::SupplyNoSize
+            | Self::DeviceOver { .. }
             | Self::UtilityPassed { .. }
             | Self::StartDipHigh { at_motor: true, .. }
             | Self::HarmonicsOver { .. }
@@ -520,6 +538,9 @@ impl Finding {
             Self::DeviceProvisional { .. } | Self::DeviceSmall { .. } | Self::DeviceLarge { .. } => {
                 "DEVICE_PROVISIONAL"
             }
+            Self::DeviceOver { .. } => "DEVICE_OVER",
+            Self::FaultAssumed { .. } => "FAULT_ASSUMED",
+            Self::MotorLight { .. } => "MOTOR_LIGHT",
             Self::GeneratorShort { .. } => "GENERATOR_SHORT",
             Self::SupplyGrounding { .. } => "SUPPLY_GROUNDING",
             Self::FullSpeedOnly => "FULL_SPEED_ONLY",
@@ -556,7 +577,8 @@ impl Finding {
             Self::SupplyNoSize => "nec-2023-430.122",
             Self::DeviceProvisional { .. } | Self::DeviceSmall { .. } | Self::DeviceLarge { .. } => "nec-2023-430.122",
             Self::HarmonicsOver { .. } => "ieee-519-2022",
-            Self::FaultOverSccr { .. } => "nec-2023-110.9-10",
+            Self::DeviceOver { .. } => "nec-2023-430.52",
+            Self::FaultOverSccr { .. } | Self::FaultAssumed { .. } => "nec-2023-110.9-10",
             Self::PumpBeyondCurve { .. } | Self::DemandNotMet { .. } | Self::CurveUnusable => "pump-handbook",
             _ => "practice",
         }

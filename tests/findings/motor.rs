@@ -3,10 +3,11 @@
 use super::{OVER, UNDER, field, found, house, of_code, raised, with, without};
 use wellwright_core::evaluate::evaluate;
 use wellwright_core::finding::{Finding, Severity};
-use wellwright_core::job::{Field, Job, Way};
+use wellwright_core::job::{Field, Job, Reading, Way, wire};
 use wellwright_core::pump::motor::MotorKind;
-use wellwright_core::quantity::{in_amperes, in_horsepower};
+use wellwright_core::quantity::{in_amperes, in_hertz, in_horsepower, in_watts};
 use wellwright_core::standards::conductor::Metal;
+use wellwright_core::startup::{SettingCode, Value, Word, predicted, settings};
 
 const OVERLOAD: &str = "MOTOR_OVERLOADED";
 
@@ -129,4 +130,44 @@ fn aluminum_hangs_in_no_well() {
         let (copper, aluminum) = (copper.way(way).unwrap(), aluminum.way(way).unwrap());
         assert!(aluminum.run.run.conductor > copper.run.run.conductor && aluminum.metal < copper.metal);
     }
+}
+
+/// With constant volts per hertz (NEMA MG 1 part 30) a motor has the less volts the slower it turns, and draws the more
+/// for its power: I = P/(√3 · 460 V · f/60 · η · cos φ).
+#[test]
+fn a_motor_that_turns_slower_draws_more_for_its_power() {
+    let job = wire::read_text(include_str!("../golden/v1/pump_curve_with_a_year.job.json")).unwrap();
+    let answer = evaluate(&job);
+    let motor = answer.motor.unwrap();
+    let (hertz, efficiency, cos) =
+        (in_hertz(motor.frequency.unwrap()), &answer.inputs.efficiency, &answer.inputs.power_factor);
+    assert!((50.0..51.0).contains(&hertz), "{hertz}");
+    let (efficiency, cos) = (efficiency.as_ref().unwrap().value, cos.as_ref().unwrap().value);
+    for (way, rated) in [(Way::V240, 230.0), (Way::V480, 460.0)] {
+        let by_hand = in_watts(motor.shaft) / (3f64.sqrt() * rated * hertz / 60.0 * efficiency * cos);
+        assert!((in_amperes(motor.running[way as usize].unwrap()) / by_hand - 1.0).abs() < 1e-12, "{way:?}");
+    }
+    // 46.6 % of its power at 84.2 % of its volts are 55.3 % of its load: the nameplate does not tell what it draws.
+    assert!((motor.load() - 0.553).abs() < 1e-3 && motor.light, "{}", motor.load());
+    assert_eq!(found(&job, LIGHT), [Severity::Note]);
+    // No reading is judged by it, and no trip is told from it.
+    assert_eq!(predicted(&job, &answer, Reading::Amps1), None);
+    assert_eq!(dry_run_of(&job), Some(Value::Word(Word::Learned)));
+}
+
+const LIGHT: &str = "MOTOR_LIGHT";
+
+fn dry_run_of(job: &Job) -> Option<Value> {
+    let all = settings(job, &evaluate(job));
+    all.into_iter().find(|setting| setting.code == SettingCode::DryRun).map(|setting| setting.value)
+}
+
+/// Three quarters of the load (common practice); equality holds.
+#[test]
+fn a_motor_at_light_load() {
+    let full = shaft(&house()) / 0.75;
+    let at = |hp: f64| with(house(), &[(Field::MotorPower, hp), (Field::NameplateAmps460, 13.0)]);
+    assert_eq!((found(&at(full * UNDER), LIGHT), found(&at(full * OVER), LIGHT)), (vec![], vec![Severity::Note]));
+    assert!(matches!(dry_run_of(&at(full * UNDER)), Some(Value::Figure(_))));
+    assert_eq!(dry_run_of(&at(full * OVER)), Some(Value::Word(Word::Learned)));
 }

@@ -192,10 +192,17 @@ fn a_supply_that_is_not_taken() {
     for kind in Kind::ALL {
         let low_only =
             [Kind::Doubling, Kind::StepUpActive, Kind::StepUpPassive, Kind::SinglePhaseMotor].contains(&kind);
-        // What is above 300 V is a supply of 480 V.
-        assert_eq!(at(300.0, kind), [], "{kind:?}");
+        // Up to 300 V it counts as a supply of 240 V, above as one of 480 V; each is taken to 1.1 times that (practice).
+        assert_eq!(at(264.0, kind), [], "{kind:?}");
+        // A line or a set of three phases has volts of its own.
+        let of_one = ![Kind::ThreePhaseGenerator, Kind::ThreePhaseLine].contains(&kind);
+        for beyond in [264.0 * OVER, 277.0, 300.0] {
+            assert_eq!(at(beyond, kind).len(), usize::from(of_one), "{kind:?} at {beyond} V");
+        }
+        assert_eq!(at(600.0, kind).len(), usize::from(of_one || low_only), "{kind:?}");
         if !low_only {
             assert_eq!((at(300.0 * OVER, kind), at(480.0, kind)), (vec![], vec![]), "{kind:?}");
+            assert_eq!((at(528.0, kind).len(), at(528.0 * OVER, kind).len()), (0, usize::from(of_one)), "{kind:?}");
             continue;
         }
         let [found @ Finding::SupplyNotTaken { supply }] = at(480.0, kind)[..] else { panic!("{kind:?}") };

@@ -79,10 +79,10 @@ fn a_way_of_which_nothing_is_to_be_said() {
     duty.choices.inverter_duty = Some(true);
     let found = way(&duty, Kind::LargeLowHarmonic);
     assert_eq!((found.fits, found.findings), (Fits::Serves, vec![]));
-    // A note is no caution.
+    // Pulses that can meet want looking after.
     let long = with(duty, &[(Field::SurfaceRun, 130.0)]);
     let found = way(&long, Kind::LargeLowHarmonic);
-    assert!(found.fits == Fits::Serves && matches!(found.findings[..], [Finding::PulsesCanMeet { .. }]));
+    assert!(found.fits == Fits::WithCare && matches!(found.findings[..], [Finding::PulsesCanMeet { .. }]));
 }
 
 /// What is missing keeps every way that nothing stands against waiting. A fault beyond the marking stands against it

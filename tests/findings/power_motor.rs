@@ -190,7 +190,7 @@ fn pulses_that_meet() {
     let at = |feet: f64| with(field(), &[(Field::SurfaceRun, feet), (Field::MotorPeakLimit, 1500.0)]);
     let meet = 37.5 / 0.3048;
     assert_eq!(grave(&at(meet * UNDER), kind, CODE), []);
-    assert_eq!(grave(&at(meet * OVER), kind, CODE), [Note]);
+    assert_eq!(grave(&at(meet * OVER), kind, CODE), [Caution]);
     let told = of_way(&at(200.0), kind, CODE);
     let [Finding::PulsesCanMeet { twice }] = told[..] else { panic!("{told:?}") };
     assert!((in_volts(twice) - 1440.0).abs() < 1e-9);
@@ -200,7 +200,7 @@ fn pulses_that_meet() {
     // A pulse that rises more slowly is longer.
     let slow = |rise: f64| grave(&with(at(200.0), &[(Field::RiseTime, rise)]), kind, CODE);
     let rise = 0.1 * 200.0 / meet;
-    assert_eq!((slow(rise * OVER), slow(rise * UNDER)), (vec![], vec![Note]));
+    assert_eq!((slow(rise * OVER), slow(rise * UNDER)), (vec![], vec![Caution]));
 }
 
 /// What a way says counts for the job that goes by it, and only for that.

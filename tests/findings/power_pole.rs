@@ -157,11 +157,13 @@ fn harmonics_at_the_pole() {
 #[test]
 fn a_fault_beyond_the_marking() {
     const CODE: &str = "FAULT_OVER_SCCR";
-    // 75 kVA/480 V/2 % at the pole, and the worked 3.6 kA behind the conductors.
+    // 75 kVA/480 V/2 % at the pole. Behind 300 ft of 1/0 the worked job has 3.6 kA with conductors of 75 °C; a fault meets
+    // colder ones: R = 0.036 864 + 2 · 0.122 · 0.3 (1 − 0.003 23 · 50), X = 0.049 152 + 2 · 0.044 · 0.3, and 480 V/|Z|.
     let pole = way(&field(), LOW).pole.unwrap();
     assert!((in_amperes(pole.fault) - 75_000.0 / 480.0 / 0.02).abs() < 1e-6);
     let fault = in_amperes(pole.fault_here);
-    assert!((fault - 3600.0).abs() < 50.0, "{fault}");
+    let (r, x) = (0.036864 + 0.6 * 0.122 * (1.0 - 0.00323 * 50.0), 0.049152 + 0.6 * 0.044);
+    assert!((fault - 480.0 / f64::hypot(r, x)).abs() < 1e-6, "{fault}");
     let marked = |kiloamperes: f64| with(field(), &[(Field::MarkedShortCircuit, kiloamperes)]);
     for (share, expected) in
         [(0.80 * UNDER, &[][..]), (0.80 * OVER, &[Caution]), (1.0 * UNDER, &[Caution]), (1.0 * OVER, &[Stop])]
@@ -184,6 +186,24 @@ fn a_fault_beyond_the_marking() {
     assert_eq!(way(&unknown, LOW).pole.unwrap().fault_here, pole.fault);
     // A set of one's own: its fault current is not worked out.
     assert_eq!(grave(&marked(1.0), Kind::ThreePhaseGenerator, CODE), []);
+}
+
+/// What a fault may come to is told until rating and impedance of the transformer are known.
+#[test]
+fn a_fault_of_a_transformer_that_stands_in() {
+    const CODE: &str = "FAULT_ASSUMED";
+    let job = without(by(field(), LOW), &[Field::TransformerImpedance]);
+    assert_eq!(found(&job, CODE), [Caution]);
+    let told = of_code(&evaluate(&job), CODE);
+    let [Finding::FaultAssumed { most }] = told[..] else { panic!("{told:?}") };
+    // With 1.2 % (common practice) in place of 2 %.
+    let (r, x) = (0.6 * 0.036864 + 0.6 * 0.122 * (1.0 - 0.00323 * 50.0), 0.6 * 0.049152 + 0.6 * 0.044);
+    assert!((in_amperes(most) - 480.0 / f64::hypot(r, x)).abs() < 1e-6, "{most:?}");
+    let known = with(job.clone(), &[(Field::TransformerImpedance, 2.0)]);
+    assert_eq!(found(&known, CODE), []);
+    assert_eq!(found(&without(known, &[Field::TransformerRating]), CODE), [Caution]);
+    // One of less impedance than is usual is taken as it is.
+    assert_eq!(found(&with(job, &[(Field::TransformerImpedance, 1.0)]), CODE), []);
 }
 
 /// 63.4 kVA for the low-harmonic way; 176 kVA for the converter's start.

@@ -7,6 +7,7 @@ use wellwright_core::job::{Field, Grounding, Job, Sets, Way};
 use wellwright_core::power::family::Kind;
 use wellwright_core::quantity::{in_amperes, in_feet};
 use wellwright_core::standards::conductor::Size;
+use wellwright_core::standards::overcurrent::STANDARD_RATINGS;
 
 use Severity::{Caution, Note, Stop};
 
@@ -150,10 +151,12 @@ fn a_device_of_which_nothing_is_known() {
     let told = of_code(&evaluate(&job), CODE);
     let [Finding::DeviceProvisional { device }] = told[..] else { panic!("{told:?}") };
     assert_eq!(in_amperes(device), 150.0);
-    // Entered, it is known; below 125 % of the input it is too small.
+    // Entered, the marking is still to be read; below 125 % of the input it is too small.
     let rated = in_amperes(way(&job, LOW).draw.unwrap().rated);
     let device = |amps: f64| with(job.clone(), &[(Field::DeviceAmps, amps)]);
-    for (amps, expected) in [(1.25 * rated * OVER, &[][..]), (150.0, &[]), (1.25 * rated * UNDER, &[Caution])] {
+    for (amps, expected) in
+        [(1.25 * rated * OVER, &[Caution][..]), (150.0, &[Caution]), (1.25 * rated * UNDER, &[Caution])]
+    {
         assert_eq!(found(&device(amps), CODE), expected, "{amps} A");
     }
     let told = of_code(&evaluate(&device(100.0)), CODE);
@@ -170,6 +173,41 @@ fn a_device_of_which_nothing_is_known() {
     let draw = way(&single, Kind::SinglePhaseMotor).draw.unwrap();
     // 40 A of the table, 250 %.
     assert_eq!((in_amperes(draw.device), draw.device_by), (100.0, DeviceBy::MotorBranch));
+}
+
+/// A device is no larger than the rule for its equipment allows, whoever entered it.
+#[test]
+fn a_device_beyond_the_rule() {
+    const CODE: &str = "DEVICE_OVER";
+    let device = |job: &Job, amps: f64| found(&with(job.clone(), &[(Field::DeviceAmps, amps)]), CODE);
+    // 2.5 · 105.67 A is 264 A, next rating 300 A: as a motor's breaker, until the marking is read.
+    let job = by(field(), LOW);
+    assert_eq!((device(&job, 300.0), device(&job, 301.0), device(&job, 2000.0)), (vec![], vec![Stop], vec![Stop]));
+    assert_eq!(found(&job, CODE), []);
+    // A converter: 1.25 times its nameplate's input, or what protects the smaller conductors of a fixed load.
+    for kind in [Kind::SolidStateConverter, Kind::RotaryConverter] {
+        let job = by(field(), kind);
+        let draw = way(&job, kind).draw.unwrap();
+        let most = in_amperes(draw.device);
+        let needs = in_amperes(draw.ampacity).min(1.25 * in_amperes(draw.rated));
+        let next = STANDARD_RATINGS.into_iter().find(|rating| *rating >= needs).unwrap();
+        assert_eq!(most, next, "{kind:?}");
+        assert_eq!((device(&job, most), device(&job, most * OVER)), (vec![], vec![Stop]), "{kind:?}");
+    }
+    // 40 A of the table, 250 %: 100 A.
+    let single = by(house(), Kind::SinglePhaseMotor);
+    assert_eq!((device(&single, 100.0), device(&single, 100.0 * OVER)), (vec![], vec![Stop]));
+}
+
+/// Conductors of a fixed load may carry 2.5 times the motor's current, the larger of table and nameplate: then the device
+/// protects them, and is not 125 % of the converter's nameplate. By hand: 2.5 · 77 A = 192.5 A, next rating 200 A, 3/0.
+#[test]
+fn a_converter_s_device_protects_its_conductors() {
+    let rotary = way(&field(), Kind::RotaryConverter);
+    let (draw, run) = (rotary.draw.unwrap(), rotary.supply.unwrap());
+    assert!((in_amperes(draw.ampacity) - 192.5).abs() < 1e-9, "{draw:?}");
+    assert_eq!((in_amperes(draw.device), run.run.conductor.size), (200.0, Size::Awg3_0));
+    assert!(in_amperes(draw.device) <= 200.0 && in_amperes(run.run.ampacity) >= 192.5);
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Jobs that together raise every finding of the ways to run the motor, each with what is told of it.
 
 use super::told::Told;
-use super::{by, field, house, with};
+use super::{by, field, house, with, without};
 use wellwright_core::cable::filter::Remedy;
 use wellwright_core::job::{Field, Grounding, Job, Place, WayKey};
 use wellwright_core::power::family::Kind;
@@ -11,7 +11,7 @@ const PAIR: &[&str] = &["actual", "limit"];
 const WITH_REMEDY: &[&str] = &["actual", "limit", "remedy"];
 
 /// Every code of the ways.
-pub const CODES: [&str; 25] = [
+pub const CODES: [&str; 28] = [
     "SUPPLY_NOT_TAKEN",
     "DRIVE_AMPS_SHORT",
     "DRIVE_SIZE_SHORT",
@@ -30,6 +30,9 @@ pub const CODES: [&str; 25] = [
     "HARMONICS_OVER",
     "FAULT_OVER_SCCR",
     "DEVICE_PROVISIONAL",
+    "DEVICE_OVER",
+    "FAULT_ASSUMED",
+    "MOTOR_LIGHT",
     "GENERATOR_SHORT",
     "SUPPLY_GROUNDING",
     "FULL_SPEED_ONLY",
@@ -54,6 +57,9 @@ fn at_the_pole() -> Vec<(Job, &'static [Told])> {
         (converter, &[("START_DIP_HIGH", &["actual", "limit", "at"]), ("FULL_SPEED_ONLY", &[])]),
         (low(&[(Field::MarkedShortCircuit, 1.0)]), &[("FAULT_OVER_SCCR", PAIR)]),
         (low(&[(Field::PoleDistance, 10_000.0)]), &[("SUPPLY_NO_SIZE", &[])]),
+        (low(&[(Field::DeviceAmps, 2000.0)]), &[("DEVICE_OVER", PAIR)]),
+        (without(low(&[]), &[Field::TransformerImpedance]), &[("FAULT_ASSUMED", &["actual"])]),
+        (with(field(), &[(Field::MotorPower, 200.0)]), &[("MOTOR_LIGHT", &["actual"])]),
         (low(&[(Field::AllowedWholeDrop, 1.0)]), &[("SUPPLY_DROP_HIGH", &["actual", "limit", "whole"])]),
     ]
 }

@@ -70,9 +70,11 @@ fn a_place_that_freezes() {
 
 #[test]
 fn insulation() {
-    // 0.5 MΩ (common practice) and 5 MΩ (IEEE 43); equality passes.
+    // 0.5 MΩ and 2 MΩ in the well (common practice), 5 MΩ for the winding before (IEEE 43); equality passes.
     assert_eq!(sides(&[], Reading::InsulationAfter, 0.5), [Some(Severity::Stop), Some(Severity::Caution)]);
-    assert_eq!(sides(&[], Reading::InsulationAfter, 5.0), [Some(Severity::Caution), None]);
+    assert_eq!(sides(&[], Reading::InsulationAfter, 2.0), [Some(Severity::Caution), None]);
+    assert_eq!(sides(&[], Reading::InsulationBefore, 0.5), [Some(Severity::Stop), Some(Severity::Caution)]);
+    assert_eq!(sides(&[], Reading::InsulationBefore, 5.0), [Some(Severity::Caution), None]);
     assert_eq!(one(&[(Reading::InsulationBefore, 0.5)]).severity, Some(Severity::Caution));
     assert_eq!(one(&[(Reading::InsulationBefore, 5.0)]).severity, None);
     // Of 220 MΩ before, a tenth must be left.

@@ -175,9 +175,10 @@ proptest! {
         let reach = in_meters(practice.sine.longest);
         for length in lengths.into_iter().chain(beside).chain([0.0, reach * (1.0 + 1e-9)]) {
             let told = found.iter().find(|(to, _)| length <= in_meters(*to)).map(|(_, remedy)| *remedy);
-            let least = remedy(peak(bus, wave, meters(length)).unwrap(), limit, meters(length), &practice).unwrap();
-            // Beyond the reach of the last one none helps, and the last one is told.
-            let least = if length > reach { least.or(Some(Remedy::SineFilter)) } else { least };
+            let grown = peak(bus, wave, meters(length)).unwrap();
+            let least = remedy((grown, bus), limit, meters(length), &practice).unwrap();
+            // Beyond the reach of the last one, or where it leaves too much, none helps, and the last one is told.
+            let least = if length > reach || bus * practice.sine_leaves > limit { least.or(Some(Remedy::SineFilter)) } else { least };
             prop_assert_eq!(told, least, "{} m: {:?}", length, found);
         }
         prop_assert!(found.windows(2).all(|pair| pair[0].0 < pair[1].0 && pair[0].1 < pair[1].1), "{:?}", found);

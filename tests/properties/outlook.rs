@@ -123,9 +123,12 @@ fn a_year_of_duty_is_billed_month_by_month() {
     let (mut energy, mut largest, mut water) = (0.0, 0.0_f64, 0.0);
     for ((gpm, hours), row) in asked.into_iter().zip(&year.rows) {
         let power = row.power;
-        assert!((in_gpm(row.drawn.unwrap().flow) - gpm).abs() < 1e-9 && power.hours == hours, "{row:?}");
-        // Shaft over efficiency is the motor's input; the nameplate's current falls with the load.
-        let share = (power.shaft / motor.power).value;
+        assert!((in_gpm(row.drawn.unwrap().flow) - gpm).abs() < 1e-9 && power.load.hours == hours, "{row:?}");
+        // Shaft over efficiency is the motor's input; the nameplate's current falls with the load, and rises as the volts
+        // fall with the frequency.
+        let hertz = 60.0 * row.drawn.unwrap().duty.ratio.unwrap();
+        assert!(hertz < 60.0, "{hertz}");
+        let share = (power.shaft / motor.power).value / (hertz / 60.0);
         assert!(close(power.motor.value, power.shaft.value * (1.0 / motor.efficiency - 1.0)));
         let (amps, per_kilofoot) =
             (in_amperes(motor.nameplate) * share, TABLE_8[lead.run.conductor.size as usize].copper);

@@ -51,11 +51,12 @@ proptest! {
             converter::supply_ampacity(amperes(1.0), Some(amperes(x)), volts(240.0), volts(240.0)).err(),
             converter::supply_ampacity(amperes(1.0), None, volts(x), volts(240.0)).err(),
             converter::supply_ampacity(amperes(1.0), None, volts(240.0), volts(x)).err(),
-            converter::largest_device(amperes(x)).err(),
+            converter::device(amperes(x), amperes(1.0)).err(),
+            converter::device(amperes(1.0), amperes(x)).err(),
         ]);
         prop_assert_eq!(found, [
             "power", "motor_efficiency", "lead_loss", "efficiency", "input", "supply", "power_factor", "rated",
-            "nameplate", "fixed", "output", "input", "nameplate",
+            "nameplate", "fixed", "output", "input", "nameplate", "ampacity",
         ]);
     }
 

@@ -147,9 +147,9 @@ fn judging(answer: &Evaluation, topic: Topic) -> &[Finding] {
 /// A device is judged by the figures alone: the job tells that it is small of the way that it goes by.
 fn device_agrees(answer: &Evaluation, place: usize, working: &Working) -> Result<(), TestCaseError> {
     let draw = answer.ways.all[place].draw.unwrap();
-    prop_assert_eq!(working.limit.is_none(), draw.device_by == DeviceBy::Marked, "{:?}", working);
-    if draw.device_by == DeviceBy::Entered {
-        let small = draw.device < 1.25 * draw.rated;
+    prop_assert_eq!(working.limit.is_none(), draw.device_by == DeviceBy::Converters, "{:?}", working);
+    if matches!(draw.device_by, DeviceBy::Entered | DeviceBy::Marked) {
+        let small = draw.device < draw.ampacity.min(1.25 * draw.rated);
         prop_assert_eq!(working.limit.map(|limit| limit.holds), Some(!small), "{:?}", working);
         let told = |finding: &&Finding| matches!(finding, Finding::DeviceSmall { .. });
         let told = answer.findings.iter().find(told).map(Finding::severity);

@@ -183,7 +183,7 @@ fn the_house_wells_pulses() {
     prints(in_meters(critical), 1, "7.5");
     assert!(pulses_can_meet(feet(660.0), critical) && !pulses_can_meet(feet(120.0), critical));
     let limit = Limit::GeneralPurpose.peak();
-    let verdict = |bus: f64| remedy(at(bus), limit, feet(660.0), &Practice::default()).unwrap();
+    let verdict = |bus: f64| remedy((at(bus), volts(bus)), limit, feet(660.0), &Practice::default()).unwrap();
     assert_eq!((verdict(370.0), verdict(720.0)), (Some(Remedy::NoneNeeded), Some(Remedy::SineFilter)));
 }
 
@@ -194,7 +194,7 @@ fn the_surface_pumps_pulses() {
     prints(in_volts(motor) / 720.0, 3, "1.899");
     let duty = Limit::InverterDuty(volts(460.0)).peak();
     prints(in_volts(duty), 0, "1426");
-    let verdict = |limit| remedy(motor, limit, feet(30.0), &Practice::default()).unwrap();
+    let verdict = |limit| remedy((motor, volts(720.0)), limit, feet(30.0), &Practice::default()).unwrap();
     assert_eq!(verdict(Limit::GeneralPurpose.peak()), Some(Remedy::DvDtFilter));
     assert_eq!(verdict(duty), Some(Remedy::NoneNeeded));
 }

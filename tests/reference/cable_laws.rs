@@ -84,7 +84,8 @@ proptest! {
         let longest = longest_unfiltered(volts(bus), wave, volts(limit)).unwrap();
         let needed = |length: f64| {
             let peak = peak(volts(bus), wave, meters(length)).unwrap();
-            remedy(peak, volts(limit), meters(length), &Practice::default()).unwrap() != Some(Remedy::NoneNeeded)
+            let least = remedy((peak, volts(bus)), volts(limit), meters(length), &Practice::default()).unwrap();
+            least != Some(Remedy::NoneNeeded)
         };
         if longest.value.is_infinite() {
             prop_assert!(!needed(1000.0));

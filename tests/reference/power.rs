@@ -33,7 +33,7 @@ fn of_input(quantity: &str, unit: &str, inputs: &Inputs) -> Option<Number> {
         ("input current", "A") => current_in(inputs),
         ("supply ampacity", "A") => current(inputs, "input_a").and_then(|a| amps(supply_ampacity(a))),
         ("converter ampacity", "A") => converter_ampacity(inputs),
-        ("converter device", "A") => current(inputs, "input_a").and_then(|a| amps(converter::largest_device(a))),
+        ("converter device", "A") => converter_device(inputs),
         _ => return None,
     })
 }
@@ -137,6 +137,10 @@ fn converter_ampacity(inputs: &Inputs) -> Number {
     let fixed = if inputs.has("fixed_a") { Some(current(inputs, "fixed_a")?) } else { None };
     let (output, input) = (inputs.number("output_v")?, inputs.number("input_v")?);
     amps(converter::supply_ampacity(current(inputs, "input_a")?, fixed, volts(output), volts(input)))
+}
+
+fn converter_device(inputs: &Inputs) -> Number {
+    amps(converter::device(current(inputs, "input_a")?, current(inputs, "ampacity_a")?))
 }
 
 fn transformer(inputs: &Inputs) -> Result<Transformer, String> {

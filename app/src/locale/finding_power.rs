@@ -100,6 +100,9 @@ fn of_job(finding: &Finding, system: UnitSystem) -> Option<String> {
         Finding::DeviceLarge { device, marked } => {
             (words.device_large)(&rating(*device).text(), &rating(*marked).text())
         }
+        Finding::DeviceOver { device, most } => (words.device_over)(&rating(*device).text(), &rating(*most).text()),
+        Finding::FaultAssumed { most } => (words.fault_assumed)(&kiloamperes(*most).text()),
+        Finding::MotorLight { load } => (words.motor_light)(&percent(*load, 0).text()),
         Finding::GeneratorShort { needed, left } => {
             (words.generator_short)(&kilovolt_amperes(*left).text(), &kilovolt_amperes(*needed).text())
         }

@@ -1,6 +1,7 @@
 //! A year's duty: what the pump does at each flow of it.
 
 use super::Water;
+use super::motor::volts_at;
 use super::water::{Duty, NoDuty, duty_at};
 use super::ways::LoadHours;
 use crate::cost::duty_text::{DutyTextError, FlowUnit, read_duty};
@@ -69,17 +70,22 @@ pub(super) fn loads(job: &Job, inputs: &Inputs, water: &Water) -> Option<Vec<Loa
     match rows(job, inputs, water, job.choices.control()) {
         None if job.duty.trim().is_empty() => {
             let hours = inputs.entered.get(Field::YearlyHours, |hours| hours)?;
-            Some(vec![LoadHours { hours, share: 1.0 }])
+            Some(vec![LoadHours::rated(hours)])
         }
         Some(Ok(rows)) => {
             let motor = inputs.motor_power.as_ref().ok()?.value;
-            Some(shares(&rows, motor))
+            shares(&rows, motor, water)
         }
         None | Some(Err(_)) => None,
     }
 }
 
-/// The loads of rows as shares of a motor.
-pub(super) fn shares(rows: &[DutyHours], motor: Power) -> Vec<LoadHours> {
-    rows.iter().map(|row| LoadHours { hours: row.running(), share: (row.duty.shaft / motor).value }).collect()
+/// The loads of rows as shares of a motor, each with the speed at which the pump runs for it.
+pub(super) fn shares(rows: &[DutyHours], motor: Power, water: &Water) -> Option<Vec<LoadHours>> {
+    let load = |row: &DutyHours| {
+        let frequency = water.pump.as_ref().and_then(|pump| Some(pump.curve_frequency * row.duty.ratio?));
+        let volts = volts_at(frequency)?;
+        Some(LoadHours { hours: row.running(), share: (row.duty.shaft / motor).value, frequency, volts })
+    };
+    rows.iter().map(load).collect()
 }

@@ -34,7 +34,7 @@ pub use sweep::{Basis, DEEPEST_FEET, DepthRun, Piece, Sweep, WaySweep};
 pub use water::*;
 pub(crate) use water::{LEAST_BAND, SENSOR_SHARE, counted_service_factor, largest_load};
 pub use ways::*;
-pub(crate) use ways::{BOOST, RATED_HERTZ};
+pub(crate) use ways::{BOOST, COLD, RATED_HERTZ};
 use ways::{Base, one_of_each, usual_share, whole};
 pub use year::{Controlled, Year, YearRow};
 
@@ -147,6 +147,7 @@ pub fn evaluate(job: &Job) -> Evaluation {
     findings.extend(unpriced(&inputs, sweep.as_ref()));
     findings.extend(of_the_year(&inputs, no_year.as_ref()));
     // A lead without a conductor may be told twice, by its voltage and by the way that it belongs to.
+    findings.extend(motor.filter(|motor| motor.light).map(|motor| Finding::MotorLight { load: motor.load() }));
     let of_ways = ways::of_job(job, &ways).into_iter().filter(|finding| !findings.contains(finding));
     findings.extend(of_ways.collect::<Vec<_>>());
     findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity()));

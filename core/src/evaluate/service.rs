@@ -36,8 +36,8 @@ pub struct LeadInService {
     pub choice: Option<Choice>,
     /// Length.
     pub length: Length,
-    /// Hours at its current that heat it as much as the loads of a year do.
-    pub hours: Option<f64>,
+    /// What heats it in a year: hours of running, and the current that heats it in them as much as the loads do.
+    pub year: Option<(ElectricCurrent, f64)>,
 }
 
 impl LeadInService {
@@ -64,24 +64,30 @@ pub(super) fn service(
         let current = running.unwrap_or(demands.load.current);
         let frequency = water.pump.as_ref().and_then(|pump| pump.frequency()).unwrap_or(hertz(60.0));
         let lead =
-            Lead { inputs, demands, current, frequency, length: here.lead, hours: hours(way, inputs, loads, current) };
+            Lead { inputs, demands, current, frequency, length: here.lead, year: year(way, inputs, loads, current) };
         lead.in_service(&here.way(way)?.run.run, running.is_some())
     })
 }
 
-/// Hours at the lead's current that heat it as much as the loads of a year do.
-fn hours(way: Way, inputs: &Inputs, loads: Option<&[LoadHours]>, current: ElectricCurrent) -> Option<f64> {
+/// Hours of running in a year, and the steady current that heats the lead in them as much as the loads do.
+fn year(
+    way: Way,
+    inputs: &Inputs,
+    loads: Option<&[LoadHours]>,
+    current: ElectricCurrent,
+) -> Option<(ElectricCurrent, f64)> {
     if let Some(hours) = inputs.entered.get(Field::YearlyHours, |hours| hours) {
-        return Some(hours);
+        return Some((current, hours));
     }
     let motor = inputs.motor_current[way as usize].as_ref().ok()?;
     let rated = motor.nameplate.map_or(motor.table, |known| known.value);
-    let square = |load: &LoadHours| (load.share * (rated / current).value).powi(2);
-    Some(loads?.iter().map(|load| load.hours * square(load)).sum::<f64>().min(MOST_HOURS))
+    let loads = loads?;
+    let hours: f64 = loads.iter().map(|load| load.hours).sum();
+    let heating: f64 = loads.iter().map(|load| load.hours * load.current().powi(2)).sum();
+    // A year without running heats nothing.
+    let mean = if hours > 0.0 { (heating / hours).sqrt() } else { 0.0 };
+    Some((rated * mean, hours))
 }
-
-/// Hours of the longest year.
-const MOST_HOURS: f64 = 8784.0;
 
 struct Lead<'a> {
     inputs: &'a Inputs,
@@ -89,8 +95,8 @@ struct Lead<'a> {
     current: ElectricCurrent,
     frequency: Frequency,
     length: Length,
-    /// Hours of a year at the current.
-    hours: Option<f64>,
+    /// As [`LeadInService::year`].
+    year: Option<(ElectricCurrent, f64)>,
 }
 
 impl Lead<'_> {
@@ -123,7 +129,7 @@ impl Lead<'_> {
             flat,
             choice: self.choice(),
             length: self.length,
-            hours: self.hours,
+            year: self.year,
         })
     }
 
@@ -156,10 +162,11 @@ impl Lead<'_> {
         };
         let all = runs(&self.demands).ok()?;
         let legal: Vec<Candidate> = all.iter().filter(|run| run.longest >= self.length).filter_map(candidate).collect();
+        let (current, hours) = self.year?;
         let duty = Duty {
-            current: self.current,
+            current,
             phases: Phases::Three,
-            hours: self.hours?,
+            hours,
             kilowatt_hour: Money(figure(Field::EnergyPrice)?),
             present_worth: annuity_factor(figure(Field::Discount)? / 100.0, figure(Field::Years)?).ok()?,
         };

@@ -66,7 +66,7 @@ pub(super) fn year(
     let found: Option<Vec<YearRow>> =
         at.running.loads().iter().map(|load| Some(YearRow { drawn: drawn.next()?, power: at.flow(*load)? })).collect();
     let rows = found?;
-    let energy: f64 = rows.iter().map(|row| kilowatt_hours(row.power.metered, row.power.hours)).sum();
+    let energy: f64 = rows.iter().map(|row| kilowatt_hours(row.power.metered, row.power.load.hours)).sum();
     let most = rows.iter().map(|row| in_watts(row.power.metered)).fold(0.0, f64::max) / 1000.0;
     let one = one_of_each(&inputs.entered)?.ok()?;
     let bill = Bill {
@@ -123,9 +123,13 @@ impl At<'_> {
         let motor = self.way.motor?.power;
         let by = |control| {
             let rows = rows(job, inputs, water, control)?.ok()?;
-            let flows: Option<Vec<PowerFlow>> = shares(&rows, motor).into_iter().map(|load| self.flow(load)).collect();
+            let flows: Option<Vec<PowerFlow>> =
+                { shares(&rows, motor, water)?.into_iter().map(|load| self.flow(load)).collect() };
             let rows = flows?;
-            Some(Controlled { energy: rows.iter().map(|flow| kilowatt_hours(flow.metered, flow.hours)).sum(), rows })
+            Some(Controlled {
+                energy: rows.iter().map(|flow| kilowatt_hours(flow.metered, flow.load.hours)).sum(),
+                rows,
+            })
         };
         Some([by(Control::ConstantPressure)?, by(Control::OnOff)?])
     }

@@ -6,10 +6,10 @@ use super::math::{Math, Symbol, formula};
 use super::name::Name;
 use super::sheet::{Sheet, current, percent, plain, power};
 use super::working::{Caveat, Limit, LimitKind, Working, found};
-use crate::evaluate::{Evaluation, largest_load};
+use crate::evaluate::{Evaluation, RATED_HERTZ, largest_load};
 use crate::finding::Finding;
 use crate::job::{Field, Origin, Way};
-use crate::quantity::{Unit, amperes};
+use crate::quantity::{Frequency, Unit, amperes, in_hertz};
 
 const LOAD: Symbol = Symbol::plain("x");
 const LARGEST_LOAD: Symbol = Symbol::of("x", "max");
@@ -18,6 +18,8 @@ const LARGEST: Symbol = Symbol::of("P", "max");
 pub(super) const SERVICE_FACTOR: Symbol = Symbol::plain("SF");
 const RUNNING: Symbol = Symbol::of("I", "l");
 pub(super) const SERVICE: Symbol = Symbol::of("I", "s");
+const FREQUENCY: Symbol = Symbol::plain("f");
+const RATED_FREQUENCY: Symbol = Symbol::of("f", "r");
 const SERVICE_SHARE: Symbol = Symbol::of("x", "s");
 pub(super) const EFFICIENCY: Symbol = Symbol::of("η", "m");
 
@@ -55,6 +57,14 @@ pub(super) fn load(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Working>
     Some(Working { limit, ..sheet.done(result, &["nema-mg1-2016"]) })
 }
 
+/// What the rated volts are multiplied by at a frequency below the rated one; nothing where the motor has all of them.
+pub(super) fn put_volts_at((frequency, volts): (Option<Frequency>, f64), sheet: &mut Sheet) -> Vec<Math> {
+    let Some(frequency) = frequency.filter(|_| volts < 1.0) else { return Vec::new() };
+    sheet.put(FREQUENCY, Name::DutyFrequency, (in_hertz(frequency), Unit::Hertz), Origin::WorkedOut);
+    sheet.put(RATED_FREQUENCY, Name::RatedFrequency, (RATED_HERTZ, Unit::Hertz), Origin::Definition);
+    formula!["·", Math::Fraction(formula![FREQUENCY], formula![RATED_FREQUENCY])]
+}
+
 pub(super) fn running_current(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> Option<Working> {
     let load = evaluation.motor?;
     let running = load.running[way as usize]?;
@@ -63,10 +73,11 @@ pub(super) fn running_current(evaluation: &Evaluation, way: Way, mut sheet: Shee
     sheet.put(SHAFT, Name::ShaftPower, power(load.shaft), Origin::WorkedOut);
     sheet.put(FACTOR, Name::PhaseFactor, plain(3f64.sqrt()), Origin::Definition);
     sheet.put(RATED, Name::RatedVoltage, (way.rated_volts(), Unit::Volt), Origin::Definition);
+    let volts = put_volts_at((load.frequency, load.volts), &mut sheet);
     sheet.put(EFFICIENCY, Name::MotorEfficiency, plain(efficiency.value), efficiency.origin);
     sheet.put(COS, Name::PowerFactor, plain(power_factor.value), power_factor.origin);
     let watts = sheet.unit(Conversion::Watts);
-    let under = formula![FACTOR, "·", RATED, "·", EFFICIENCY, "·", COS];
+    let under = [formula![FACTOR, "·", RATED], volts, formula!["·", EFFICIENCY, "·", COS]].concat();
     let formula = vec![Math::Fraction(formula![SHAFT, "·", watts], under)];
     let result = sheet.step(RUNNING, formula, current(running));
     if let (Some(of_service), Some(_)) =

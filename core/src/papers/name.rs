@@ -355,6 +355,10 @@ pub enum Name {
     TransformerShare,
     /// Drop along the lead.
     LeadDrop,
+    /// Temperature of conductors before a fault.
+    ColdTemperature,
+    /// Frequency at which the pump does what is asked.
+    DutyFrequency,
     /// Frequency that the motor is rated at.
     RatedFrequency,
     /// Volts of a drive's bus.
@@ -481,8 +485,8 @@ pub enum Name {
     RowHours,
     /// Hours that the pump runs for it.
     RunHours,
-    /// Hours at a lead's current that heat it as much as the loads of a year do.
-    LossHours,
+    /// Steady current that heats a lead as much as the loads of a year do in the same hours.
+    HeatingCurrent,
     /// Flow that is drawn in it.
     DrawnFlow,
     /// Power that the water takes up in it.

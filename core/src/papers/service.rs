@@ -27,8 +27,8 @@ const RATED: Symbol = Symbol::of("T", "r");
 const TABLE_AIR: Symbol = Symbol::of("T", "30");
 const RATED_CURRENT: Symbol = Symbol::of("I", "r30");
 const TEMPERATURE: Symbol = Symbol::plain("T");
-const COEFFICIENT: Symbol = Symbol::plain("α");
-const TABLE_TEMPERATURE: Symbol = Symbol::of("T", "75");
+pub(super) const COEFFICIENT: Symbol = Symbol::plain("α");
+pub(super) const TABLE_TEMPERATURE: Symbol = Symbol::of("T", "75");
 pub(super) const WARM: Symbol = Symbol::of("R", "T");
 pub(super) const LOSS: Symbol = Symbol::of("P", "l");
 pub(super) const FREQUENCY: Symbol = Symbol::plain("f");
@@ -183,9 +183,13 @@ pub(super) fn economic(evaluation: &Evaluation, way: Way, mut sheet: Sheet) -> O
     let served = served(evaluation, way)?;
     let (choice, inputs) = (served.lead.choice?, &evaluation.inputs);
     let same = choice.economic.candidate.conductor == choice.smallest.candidate.conductor;
-    sheet.put(CURRENT, Name::ServiceLoad, current(served.lead.current), Origin::WorkedOut);
-    if sheet.take(inputs, HOURS, Name::YearlyHours, Field::YearlyHours).is_none() {
-        sheet.put(HOURS, Name::LossHours, (served.lead.hours?, Unit::Hour), Origin::WorkedOut);
+    let (mean, hours) = served.lead.year?;
+    if inputs.entered.get(Field::YearlyHours, |hours| hours).is_some() {
+        sheet.put(CURRENT, Name::ServiceLoad, current(mean), Origin::WorkedOut);
+        sheet.take(inputs, HOURS, Name::YearlyHours, Field::YearlyHours)?;
+    } else {
+        sheet.put(CURRENT, Name::HeatingCurrent, current(mean), Origin::WorkedOut);
+        sheet.put(HOURS, Name::RunHours, (hours, Unit::Hour), Origin::WorkedOut);
     }
     sheet.take(inputs, ENERGY_PRICE, Name::EnergyPrice, Field::EnergyPrice)?;
     put_worth(inputs, &mut sheet)?;

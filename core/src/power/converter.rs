@@ -2,7 +2,7 @@
 
 use crate::error::OutsideRange;
 use crate::quantity::{ElectricCurrent, ElectricPotential, amperes, in_amperes, in_volts};
-use crate::standards::overcurrent::next_standard_rating;
+use crate::standards::overcurrent::{next_standard_rating, standard_rating_below};
 
 /// Ampacity of the conductors ahead of a converter: 1.25 times its nameplate's single-phase input current; for loads that
 /// never change 2.5 times their three-phase current, times output over input volts, serves where that is less.
@@ -29,6 +29,29 @@ pub fn supply_ampacity(
     Ok(amperes(fixed.min(variable)))
 }
 
+/// The device ahead of a converter: what protects its conductors, and never more than 1.25 times its nameplate's
+/// single-phase input current; each rounded up to a standard rating.
+///
+/// # Units
+/// `nameplate` input current; `ampacity` that the conductors must have, by [`supply_ampacity`]; the result a rating.
+/// # Range
+/// Nameplate 0 to 4,800 A; ampacity 0 to 6,000 A. Conductors that the rule for fixed loads lets be smaller are protected
+/// at their ampacity; above 800 A the next rating up no longer protects them, and the one below is taken.
+/// # Errors
+/// [`OutsideRange`] names `nameplate` or `ampacity` (A).
+/// # Source
+/// [nec-2023-455] 455.7(A) and (B); [nec-2023-240.4] (B) and (C); [nec-2023-240.6].
+pub fn device(nameplate: ElectricCurrent, ampacity: ElectricCurrent) -> Result<ElectricCurrent, OutsideRange> {
+    let of_nameplate = largest_device(nameplate)?;
+    let amps = OutsideRange::check("ampacity", in_amperes(ampacity), 0.0, 6000.0)?;
+    let outside = OutsideRange { argument: "ampacity", given: amps, min: 0.0, max: 6000.0 };
+    let protects = if amps > NEXT_RATING_UP_TO { standard_rating_below(amps) } else { next_standard_rating(amps) };
+    Ok(amperes(protects.ok_or(outside)?).min(of_nameplate))
+}
+
+/// Largest device that may be the next standard rating above its conductors' ampacity, A: 240.4(B).
+const NEXT_RATING_UP_TO: f64 = 800.0;
+
 /// The largest device ahead of a converter: 1.25 times its nameplate's single-phase input current, or the next standard
 /// rating above.
 ///
@@ -40,7 +63,7 @@ pub fn supply_ampacity(
 /// [`OutsideRange`] names `nameplate` (A).
 /// # Source
 /// [nec-2023-455] 455.7; [nec-2023-240.6].
-pub fn largest_device(nameplate: ElectricCurrent) -> Result<ElectricCurrent, OutsideRange> {
+fn largest_device(nameplate: ElectricCurrent) -> Result<ElectricCurrent, OutsideRange> {
     let amps = OutsideRange::check("nameplate", in_amperes(nameplate), 0.0, 4800.0)?;
     let outside = OutsideRange { argument: "nameplate", given: amps, min: 0.0, max: 4800.0 };
     next_standard_rating(1.25 * amps).map(amperes).ok_or(outside)

@@ -102,6 +102,8 @@ pub enum Class {
 
 /// Volts above which a supply counts as one of 480 V.
 const HIGH_ABOVE: f64 = 300.0;
+/// Largest supply over the nominal volts of its class.
+const MOST_OF_NOMINAL: f64 = 1.1;
 /// How far from its nominal volts a supply usually is, as a share: range A of the service voltage.
 pub const USUAL_SUPPLY_BAND: f64 = 0.05;
 
@@ -117,6 +119,19 @@ impl Class {
     #[must_use]
     pub fn of_supply(supply: ElectricPotential) -> Self {
         if supply > volts(HIGH_ABOVE) { Self::High } else { Self::Low }
+    }
+
+    /// Whether equipment of the class takes a supply: up to 1.1 times its nominal volts.
+    ///
+    /// # Units
+    /// Line to line.
+    /// # Range
+    /// Any voltage; low volts are judged by what reaches the motor.
+    /// # Source
+    /// Practice: makers commonly allow 10 % over nominal; [ansi-c84.1] ends range B at 5.8 % over.
+    #[must_use]
+    pub fn takes(self, supply: ElectricPotential) -> bool {
+        supply <= MOST_OF_NOMINAL * self.nominal()
     }
 
     /// Nominal voltage of the system: 240 or 480 V.

@@ -2,7 +2,8 @@
 
 use crate::error::OutsideRange;
 use crate::quantity::{
-    ElectricCurrent, ElectricPotential, Power, amperes, horsepower, in_amperes, in_horsepower, in_volts, in_watts,
+    ElectricCurrent, ElectricPotential, Frequency, Power, amperes, horsepower, in_amperes, in_hertz, in_horsepower,
+    in_volts, in_watts,
 };
 pub use crate::standards::motor_current::RatedVoltage;
 use crate::standards::motor_current::{Row, TABLE};
@@ -143,13 +144,33 @@ pub fn load_share(shaft: Power, rated: Power, service_factor: f64) -> Result<Loa
     Ok(LoadShare { of_rating: shaft / rated, of_service_factor: shaft / (rated * factor) })
 }
 
+/// Share of its rated volts that a drive gives a motor at a frequency: f/f_r, so that the flux stays what it is; above the
+/// rated frequency all of them, as the supply gives no more.
+///
+/// # Units
+/// Frequencies in one unit; the result a share, 0 to 1.
+/// # Range
+/// `frequency` 1 to 400 Hz, `rated` 10 to 400 Hz. Constant volts per hertz; a drive that saves flux at light load gives
+/// fewer, and the motor then draws more for its torque.
+/// # Errors
+/// [`OutsideRange`] names `frequency` or `rated` (Hz).
+/// # Source
+/// [nema-mg1-2016] part 30: constant volts per hertz up to base frequency, constant volts above.
+pub fn volts_share(frequency: Frequency, rated: Frequency) -> Result<f64, OutsideRange> {
+    let frequency = OutsideRange::check("frequency", in_hertz(frequency), 1.0, 400.0)?;
+    let rated = OutsideRange::check("rated", in_hertz(rated), 10.0, 400.0)?;
+    Ok(if frequency < rated { frequency / rated } else { 1.0 })
+}
+
 /// Line current of a three-phase motor at a shaft power: I = P / (√3 V η PF).
 ///
 /// # Units
-/// `shaft` power, `voltage` line to line at the motor; efficiency and power factor shares; the result a current.
+/// `shaft` power, `voltage` line to line at the motor, at the speed at which it gives that power; efficiency and power
+/// factor shares; the result a current.
 /// # Range
-/// Shaft power 0 to 10 MW; voltage 100 to 1,000 V; efficiency and power factor 0.1 to 1. Both hold at the load asked:
-/// taken from the nameplate they serve from three quarters of the rating up.
+/// Shaft power 0 to 10 MW; voltage 20 to 1,000 V; efficiency and power factor 0.1 to 1. Both hold at the load asked:
+/// taken from the nameplate they serve from three quarters of the rated torque up, and below that the motor draws more
+/// than this.
 /// # Errors
 /// [`OutsideRange`] names `shaft` (W), `voltage` (V), `efficiency` or `power_factor`.
 /// # Source
@@ -161,7 +182,7 @@ pub fn running_current(
     power_factor: f64,
 ) -> Result<ElectricCurrent, OutsideRange> {
     let shaft = OutsideRange::check("shaft", in_watts(shaft), 0.0, 1e7)?;
-    let volts = OutsideRange::check("voltage", in_volts(voltage), 100.0, 1000.0)?;
+    let volts = OutsideRange::check("voltage", in_volts(voltage), 20.0, 1000.0)?;
     let efficiency = OutsideRange::check("efficiency", efficiency, 0.1, 1.0)?;
     let power_factor = OutsideRange::check("power_factor", power_factor, 0.1, 1.0)?;
     Ok(amperes(shaft / (3f64.sqrt() * volts * efficiency * power_factor)))

@@ -13,6 +13,12 @@ pub fn next_standard_rating(amperes: f64) -> Option<f64> {
     STANDARD_RATINGS.into_iter().find(|rating| *rating >= amperes)
 }
 
+/// The largest standard rating at or below this many amperes, or `None` below 15 A.
+#[must_use]
+pub fn standard_rating_below(amperes: f64) -> Option<f64> {
+    STANDARD_RATINGS.into_iter().rev().find(|rating| *rating <= amperes)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -24,5 +30,9 @@ mod tests {
         assert_eq!(next_standard_rating(60.01), Some(70.0));
         assert_eq!(next_standard_rating(6000.1), None);
         assert_eq!(next_standard_rating(f64::NAN), None);
+        assert_eq!(standard_rating_below(60.0), Some(60.0));
+        assert_eq!(standard_rating_below(999.0), Some(800.0));
+        assert_eq!(standard_rating_below(14.9), None);
+        assert_eq!(standard_rating_below(f64::NAN), None);
     }
 }

@@ -3,7 +3,10 @@
 use crate::error::OutsideRange;
 use crate::quantity::{Celsius, ElectricalResistance, in_ohms, ohms};
 
-/// Least resistance at 40 °C of a random winding below 1 kV, Ω.
+/// Least resistance of a new motor with its cable in the well, Ω: common practice, no single source. A winding alone, below
+/// 1 kV, has [`LEAST_AT_40`].
+pub const LEAST_IN_WELL: f64 = 2e6;
+/// Least resistance at 40 °C of a random winding below 1 kV, by itself, Ω: [ieee-43].
 pub const LEAST_AT_40: f64 = 5e6;
 /// Resistance below which nobody may start, Ω: common practice, no single source.
 pub const STOP: f64 = 0.5e6;

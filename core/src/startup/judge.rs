@@ -1,7 +1,7 @@
 //! One reading against what the job predicts.
 
 use super::advice::Advice;
-use super::insulation::{LEAST_AT_40, MOST_LOST, STOP, at_40};
+use super::insulation::{LEAST_AT_40, LEAST_IN_WELL, MOST_LOST, STOP, at_40};
 use super::readings::{Judged, Predicted};
 use super::transducer::signal;
 use crate::finding::Severity;
@@ -70,7 +70,8 @@ pub(super) fn one(reading: Reading, visit: &Visit, predicted: &Predicted) -> Opt
     let value = visit.value(reading)?;
     let wanted = expected(reading, Some(visit), predicted);
     let said = match reading {
-        Reading::InsulationBefore | Reading::InsulationAfter => insulation(value, wanted, visit),
+        Reading::InsulationBefore => insulation(value, visit),
+        Reading::InsulationAfter => in_the_well(value, wanted),
         Reading::SupplyIdle => idle(value, wanted),
         Reading::SupplyLoaded => loaded(value, wanted, visit, predicted),
         Reading::SupplyAmps => over(value, wanted, predicted.supply_most),
@@ -89,13 +90,15 @@ pub(super) fn one(reading: Reading, visit: &Visit, predicted: &Predicted) -> Opt
     })
 }
 
-fn insulation(value: f64, before: Option<f64>, visit: &Visit) -> Said {
+const MEGOHM: f64 = 1e6;
+
+/// Insulation of the motor before it is lowered, by the standard's least for a winding at 40 °C.
+fn insulation(value: f64, visit: &Visit) -> Said {
     use Advice as A;
-    const MEGOHM: f64 = 1e6;
     let warm = visit.value(Reading::WindingTemperature);
     let at = warm.and_then(|degrees| at_40(ohms(value * MEGOHM), Celsius((degrees - 32.0) / 1.8)).ok());
     let at = at.map_or(value, |corrected| in_ohms(corrected) / MEGOHM);
-    let said = Said::fine(before);
+    let said = Said::fine(None);
     let (stop, least) = (STOP / MEGOHM, LEAST_AT_40 / MEGOHM);
     // Equality passes.
     if value < stop {
@@ -103,6 +106,20 @@ fn insulation(value: f64, before: Option<f64>, visit: &Visit) -> Said {
     }
     if at < least {
         return said.at(least, Severity::Caution, &[A::TestAgain, A::Splice, A::Winding, A::TestApart]);
+    }
+    said
+}
+
+/// Insulation of motor, splice and cable together in the water, by what is usual for new ones there.
+fn in_the_well(value: f64, before: Option<f64>) -> Said {
+    use Advice as A;
+    let said = Said::fine(before);
+    let (stop, least) = (STOP / MEGOHM, LEAST_IN_WELL / MEGOHM);
+    if value < stop {
+        return said.at(stop, Severity::Stop, &[A::LockOff, A::Splice, A::LeadHurt, A::Winding, A::TestApart]);
+    }
+    if value < least {
+        return said.at(least, Severity::Caution, &[A::TestAgain, A::Splice, A::LeadHurt, A::TestApart]);
     }
     match before.map(|before| before * (1.0 - MOST_LOST)) {
         Some(kept) if value < kept => said.at(kept, Severity::Caution, &[A::Splice, A::LeadHurt, A::TestApart]),

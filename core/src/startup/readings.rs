@@ -130,6 +130,8 @@ impl Predicted {
                 .motor
                 .as_ref()
                 .zip(way.way)
+                // At light load the nameplate tells too little, and a drive is what turns a motor slower.
+                .filter(|(motor, _)| !motor.light && (drive || motor.volts == 1.0))
                 .and_then(|(motor, way)| motor.running[way as usize])
                 .map(in_amperes),
             most_amps: way.motor.map(|motor| in_amperes(motor.required)),

@@ -89,6 +89,8 @@ pub enum Word {
     LockedOut,
     /// As it is marked on the filter.
     AsMarked,
+    /// Learned by the drive from the healthy pump, or set by power.
+    Learned,
 }
 
 /// What is entered.
@@ -301,8 +303,15 @@ impl Sheet<'_> {
     fn protection(&self) -> Vec<Setting> {
         use SettingCode as S;
         let mut found = Vec::new();
-        let running = self.way.and_then(|way| self.answer.motor.as_ref()?.running[way.way? as usize]);
+        let motor = self.answer.motor.as_ref();
+        let running = self.way.and_then(|way| motor?.running[way.way? as usize]);
         match running.and_then(|running| Some((running, dry_run(running).ok()?))) {
+            // A motor at light load draws more than its nameplate tells: three quarters of that may never be passed.
+            Some(_) if motor.is_some_and(|motor| motor.light) => {
+                found.push(Setting::word(S::DryRun, Word::Learned));
+                found.push(Setting::figure(S::DryRunTime, DRY_FOR, Unit::Second).within(Some(2.0), Some(DRY_FOR)));
+                found.push(Setting::figure(S::DryRunWait, DRY_WAIT, Unit::Second).within(Some(DRY_WAIT), None));
+            }
             Some((running, trip)) => {
                 let [low, high] = DRY_RANGE.map(|share| share * in_amperes(running));
                 found.push(

@@ -4,9 +4,9 @@ use super::{every_topic_holds, kind};
 use std::collections::BTreeSet;
 use wellwright_core::evaluate::range::saving_range;
 use wellwright_core::evaluate::{Basis, Evaluation, evaluate, payback};
-use wellwright_core::job::{Control, Field, Job, Sets, Way, wire};
+use wellwright_core::job::{Control, Field, Job, Sets, Way, WayKey, wire};
 use wellwright_core::papers::{OfYear, Topic, working};
-use wellwright_core::power::family::Start;
+use wellwright_core::power::family::{Kind, Start};
 use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{
     Entry, Unit, UnitSystem, in_amperes, in_feet, in_gallons, in_pounds, in_psi, in_watts, psi,
@@ -119,7 +119,7 @@ fn of_setting(answer: &Evaluation, code: SettingCode) -> Option<Entry> {
         SettingCode::DryRun => {
             let way = answer.ways.picked()?;
             motor()?;
-            amps(dry_run(answer.motor?.running[way.way? as usize]?).ok()?)
+            amps(dry_run(answer.motor.filter(|motor| !motor.light)?.running[way.way? as usize]?).ok()?)
         }
         SettingCode::HighPressure => {
             let trip = high_pressure(pressure(Field::Pressure)?, pressure(Field::PressureRating)?).ok()?;
@@ -159,6 +159,7 @@ fn jobs() -> Vec<Job> {
         all.push(with(job.clone(), &[(Field::ExtraEquipment, 1234.0), (Field::ServiceFactor, 1.15)]));
         let mut sets = with(job, &[(Field::MotorPower, 75.0), (Field::PumpSetting, 1400.0)]);
         sets.choices.most_sets = Sets::new(3);
+        sets.way = Some(WayKey::Generic(Kind::LargeLowHarmonic));
         all.push(sets);
     }
     all

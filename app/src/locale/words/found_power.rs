@@ -37,6 +37,9 @@ pub struct FoundPower {
     pub device_provisional: fn(&str) -> String,
     pub device_small: fn(&str, &str) -> String,
     pub device_large: fn(&str, &str) -> String,
+    pub device_over: fn(&str, &str) -> String,
+    pub fault_assumed: fn(&str) -> String,
+    pub motor_light: fn(&str) -> String,
     pub generator_short: fn(&str, &str) -> String,
     pub grounding_unknown: Text,
     pub grounding_one_line: Text,
@@ -170,6 +173,19 @@ pub const ENGLISH: FoundPower = FoundPower {
     },
     device_large: |device, marked| {
         format!("The {device} device is more than the {marked} that is marked on the drive. Take a smaller one.")
+    },
+    device_over: |device, most| {
+        format!("The {device} device is more than the {most} that the code allows here. Take a smaller one.")
+    },
+    fault_assumed: |most| {
+        format!(
+            "The fault current goes by a transformer that was not entered whole; one of low impedance lets {most} pass. Ask the utility for the fault current before you order."
+        )
+    },
+    motor_light: |load| {
+        format!(
+            "At this duty the motor carries {load} of what it is rated for at these volts: it draws more amperes than are told here. Let the drive learn the dry-run trip from the healthy pump, or set it by power."
+        )
     },
     generator_short: |left, needed| {
         format!("The generator set gives {left} here, {needed} is needed. A larger set, or a low-harmonic way.")
@@ -325,6 +341,19 @@ pub const SPANISH: FoundPower = FoundPower {
     },
     device_large: |device, marked| {
         format!("El dispositivo de {device} pasa de los {marked} marcados en el variador. Ponga uno menor.")
+    },
+    device_over: |device, most| {
+        format!("El dispositivo de {device} pasa de los {most} que la norma permite aquí. Ponga uno menor.")
+    },
+    fault_assumed: |most| {
+        format!(
+            "La corriente de falla sale de un transformador sin todos sus datos; uno de baja impedancia deja pasar {most}. Pida la corriente de falla a la compañía antes de pedir el equipo."
+        )
+    },
+    motor_light: |load| {
+        format!(
+            "En este punto el motor lleva el {load} de su carga nominal a estos volts: toma más amperes que los dichos aquí. Que el variador aprenda el disparo en seco con la bomba sana, o póngalo por potencia."
+        )
     },
     generator_short: |left, needed| {
         format!("La planta da aquí {left} y se necesitan {needed}. Una planta mayor o una forma de baja armónica.")

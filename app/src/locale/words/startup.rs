@@ -83,6 +83,7 @@ pub const ENGLISH: Startup = Startup {
         Word::No => "no",
         Word::LockedOut => "locked out",
         Word::AsMarked => "as marked",
+        Word::Learned => "learned by the drive, or by power",
     },
     waits: |what| format!("waits for {what}"),
     no_way: "waits for a way that serves",
@@ -167,7 +168,9 @@ pub const ENGLISH: Startup = Startup {
         SettingCode::QuickPass => "a submersible motor’s thrust bearing carries no load below it",
         SettingCode::LowestSpeed => "holds the pressure with nothing drawn, and cools the motor",
         SettingCode::HighestSpeed => "no more than the motor’s load allows",
-        SettingCode::DryRun => "three quarters of what it draws at this duty; let the drive learn it where it can",
+        SettingCode::DryRun => {
+            "three quarters of what it draws at the speed of this duty, and no sign at another speed; let the drive learn it where it can, with the healthy pump. Below three quarters of the load its amps do not tell"
+        }
         SettingCode::DryRunTime => "short enough for the pump, long enough for a start",
         SettingCode::DryRunWait => "the well has to come back",
         SettingCode::HighPressure => "below the least rating; the relief valve stays",
@@ -278,6 +281,7 @@ pub const SPANISH: Startup = Startup {
         Word::No => "nunca",
         Word::LockedOut => "bloqueada",
         Word::AsMarked => "la marcada",
+        Word::Learned => "aprendido por el variador, o por potencia",
     },
     waits: |what| format!("falta {what}"),
     no_way: "falta una forma que sirva",
@@ -362,7 +366,9 @@ pub const SPANISH: Startup = Startup {
         SettingCode::QuickPass => "la chumacera de empuje de un sumergible no carga por debajo",
         SettingCode::LowestSpeed => "mantiene la presión sin consumo y enfría el motor",
         SettingCode::HighestSpeed => "no más de lo que la carga del motor permite",
-        SettingCode::DryRun => "tres cuartos de lo que toma en este punto; que el variador lo aprenda si puede",
+        SettingCode::DryRun => {
+            "tres cuartos de lo que toma a la velocidad de este punto, y a otra no dice nada; que el variador lo aprenda si puede, con la bomba sana. Con menos de tres cuartos de la carga, los amperes no dicen nada"
+        }
         SettingCode::DryRunTime => "corto para la bomba, suficiente para el arranque",
         SettingCode::DryRunWait => "el pozo tiene que recuperarse",
         SettingCode::HighPressure => "bajo la menor presión nominal; la válvula de alivio se queda",

@@ -27,7 +27,7 @@ fn stress(bus: f64, lead: f64, limit: Limit, fitted: Option<Remedy>) -> Option<S
     };
     let critical = critical_length(wave.speed, wave.rise).ok()?;
     let peak = peak(bus, wave, length).ok()?;
-    let least = remedy(peak, limit.peak(), length, &Practice::default()).ok()?;
+    let least = remedy((peak, bus), limit.peak(), length, &Practice::default()).ok()?;
     let fitted = fitted.or(least).unwrap_or(Remedy::NoneNeeded);
     Some(Stress {
         bus,

@@ -107,6 +107,8 @@ fn page_of_finding(finding: &Finding) -> Page {
         | Finding::DeviceProvisional { .. }
         | Finding::DeviceSmall { .. }
         | Finding::DeviceLarge { .. }
+        | Finding::DeviceOver { .. }
+        | Finding::FaultAssumed { .. }
         | Finding::GeneratorShort { .. }
         | Finding::SupplyGrounding { .. }
         | Finding::FullSpeedOnly
@@ -126,6 +128,7 @@ fn page_of_finding(finding: &Finding) -> Page {
         | Finding::CoolsAbove { .. }
         | Finding::MotorCoolingLow { .. }
         | Finding::MotorOverloaded { .. }
+        | Finding::MotorLight { .. }
         | Finding::SpeedBandNarrow { .. }
         | Finding::NameplateDisagrees { .. } => Page::Pump,
         _ => Page::Water,

@@ -95,7 +95,7 @@ pub fn rows(answer: &Evaluation, system: UnitSystem) -> Option<Grid> {
         let watts = |power: Power| Cell::Figure(shown(in_watts(power), 0, unit_name(Unit::Watt)));
         vec![
             row.drawn.map_or(Cell::words(words.at_rating), |drawn| Cell::Figure(flow(drawn.flow, system))),
-            Cell::Figure(locale::result(Entry::new(power.hours, Unit::Hour))),
+            Cell::Figure(locale::result(Entry::new(power.load.hours, Unit::Hour))),
             Cell::Figure(kilowatts(power.shaft)),
             watts(power.motor),
             watts(power.lead),

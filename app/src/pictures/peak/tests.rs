@@ -31,7 +31,7 @@ fn stress([bus, rise, motor, cable, lead]: Figures, limit: Limit, fitted: Option
     let (bus, length) = (volts(bus), feet(lead));
     let critical = critical_length(wave.speed, wave.rise).unwrap();
     let peak = peak(bus, wave, length).unwrap();
-    let least = remedy(peak, limit.peak(), length, &Practice::default()).unwrap();
+    let least = remedy((peak, bus), limit.peak(), length, &Practice::default()).unwrap();
     let fitted = fitted.or(least).unwrap_or(Remedy::NoneNeeded);
     Stress {
         bus,

@@ -28,7 +28,7 @@ fn row(row: &YearRow) -> Value {
     let flow = row.power;
     json!({
         "flow": row.drawn.map(|drawn| figure(in_gpm(drawn.flow), Unit::GallonPerMinute)),
-        "hours": figure(flow.hours, Unit::Hour), "shaft": horsepower(flow.shaft),
+        "hours": figure(flow.load.hours, Unit::Hour), "shaft": horsepower(flow.shaft),
         "lost": {
             "motor": heat(flow.motor), "lead": heat(flow.lead), "equipment": heat(flow.equipment),
             "supply": heat(flow.supply),

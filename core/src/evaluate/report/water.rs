@@ -99,6 +99,7 @@ pub(super) fn motor(motor: &MotorLoad) -> Value {
     json!({
         "shaft": horsepower(motor.shaft), "standard": motor.standard.map(horsepower),
         "of_rating": share(motor.share.of_rating), "of_service_factor": share(motor.share.of_service_factor),
+        "frequency": motor.frequency.map(|at| figure(in_hertz(at), Unit::Hertz)), "light": motor.light,
         "running_240": motor.running[Way::V240 as usize].map(amps),
         "running_480": motor.running[Way::V480 as usize].map(amps),
     })

@@ -6,7 +6,7 @@ use crate::cable::drop::Load;
 use crate::cable::drop::lead_loss;
 use crate::cable::lead::impedance;
 use crate::job::{Field, Way};
-use crate::power::converter::{self, largest_device};
+use crate::power::converter;
 use crate::power::family::{Change, Class, Family, Feed, Kind, Start, Step};
 use crate::power::fit::{FrameFit, fit_frame};
 use crate::power::rotary::{IDLER_RATIO, idler_power};
@@ -51,6 +51,8 @@ pub struct Draw {
     pub device_by: DeviceBy,
     /// The largest that a data sheet allows.
     pub marked: Option<ElectricCurrent>,
+    /// The largest that a rule lets any device be, whatever was entered.
+    pub most: ElectricCurrent,
     /// Heat of the lead at the nameplate's current.
     pub lead_loss: Power,
     /// Input power with the motor at its rating.
@@ -68,6 +70,7 @@ pub(super) struct Rated {
     ampacity: ElectricCurrent,
     pub device: (ElectricCurrent, DeviceBy),
     marked: Option<ElectricCurrent>,
+    most: ElectricCurrent,
 }
 
 /// Largest inverse-time breaker ahead of a motor, over its full-load current.
@@ -112,13 +115,14 @@ impl Base<'_> {
         // Two lines pass straight through a converter: its output volts are its input's.
         let ampacity = match family.kind {
             Kind::SolidStateConverter | Kind::RotaryConverter => {
-                converter::supply_ampacity(current, Some(motor.nameplate), powered.fed.1, powered.fed.1).ok()?
+                converter::supply_ampacity(current, Some(motor.sizing), powered.fed.1, powered.fed.1).ok()?
             }
             _ => supply_ampacity(current).ok()?,
         };
-        let device = self.device(family, motor, current, step)?;
         let marked = step.and_then(|step| step.device).map(amperes);
-        Some(Rated { current, typed: typed.is_some(), ampacity, device, marked })
+        let most = largest_device(family, motor, (current, ampacity), marked)?;
+        let device = self.device(family, motor, (current, ampacity), marked)?;
+        Some(Rated { current, typed: typed.is_some(), ampacity, device, marked, most })
     }
 
     fn frame_input(&self, powered: &PoweredWay, motor: &MotorHere, carries: Power) -> Option<ElectricCurrent> {
@@ -133,24 +137,21 @@ impl Base<'_> {
         &self,
         family: &Family,
         motor: &MotorHere,
-        input: ElectricCurrent,
-        step: Option<&Step>,
+        (input, ampacity): (ElectricCurrent, ElectricCurrent),
+        marked: Option<ElectricCurrent>,
     ) -> Option<(ElectricCurrent, DeviceBy)> {
         // Nothing stands in for an entry that can't be used.
         if let Some(entered) = self.inputs.entered.take(Field::DeviceAmps, amperes).ok()? {
             return Some((entered.value, DeviceBy::Entered));
         }
-        if let Some(marked) = step.and_then(|step| step.device) {
-            return Some((amperes(marked), DeviceBy::Marked));
+        if let Some(marked) = marked {
+            return Some((marked, DeviceBy::Marked));
         }
         match family.kind {
             Kind::SolidStateConverter | Kind::RotaryConverter => {
-                Some((largest_device(input).ok()?, DeviceBy::Converters))
+                Some((converter::device(input, ampacity).ok()?, DeviceBy::Converters))
             }
-            Kind::SinglePhaseMotor => {
-                let rating = next_standard_rating(BRANCH_BREAKER * in_amperes(motor.nameplate))?;
-                Some((amperes(rating), DeviceBy::MotorBranch))
-            }
+            Kind::SinglePhaseMotor => Some((branch_breaker(motor.nameplate)?, DeviceBy::MotorBranch)),
             _ => Some((provisional_device(input).ok()?, DeviceBy::Provisional)),
         }
     }
@@ -178,11 +179,33 @@ impl Base<'_> {
             device: rated.device.0,
             device_by: rated.device.1,
             marked: rated.marked,
+            most: rated.most,
             lead_loss,
             input,
             current,
             apparent: apparent_power(volts, current, family.supply.feed).ok()?,
         })
+    }
+}
+
+/// The largest inverse-time breaker of a motor's branch circuit: the next standard rating at 250 % of its current.
+fn branch_breaker(current: ElectricCurrent) -> Option<ElectricCurrent> {
+    next_standard_rating(BRANCH_BREAKER * in_amperes(current)).map(amperes)
+}
+
+/// The largest device ahead of equipment: its marking; a converter's article; else the breaker that its input would have
+/// were it a motor, which is no leave to take it, as the marking is still to be read.
+fn largest_device(
+    family: &Family,
+    motor: &MotorHere,
+    (input, ampacity): (ElectricCurrent, ElectricCurrent),
+    marked: Option<ElectricCurrent>,
+) -> Option<ElectricCurrent> {
+    match (marked, family.kind) {
+        (Some(marked), _) => Some(marked),
+        (None, Kind::SolidStateConverter | Kind::RotaryConverter) => converter::device(input, ampacity).ok(),
+        (None, Kind::SinglePhaseMotor) => branch_breaker(motor.nameplate),
+        (None, _) => branch_breaker(input),
     }
 }
 

@@ -1,17 +1,18 @@
 //! What is unwise or unsafe about a way, and about the supply of a job.
 
-use super::{Base, DeviceBy, Fits, PoweredWay, Ways};
+use super::{Base, DeviceBy, Draw, Fits, PoweredWay, Ways};
 use crate::cable::feeder::USUAL_DROP;
 use crate::cable::filter::Remedy;
 use crate::finding::Finding;
-use crate::job::{Control, Grounding, Job};
+use crate::job::{Control, Field, Grounding, Job};
 use crate::power::derating::Derated;
 use crate::power::family::{Class, Feed, Kind, Start};
 use crate::power::fit::{EnclosureFit, FrameFit, ShortCircuitFit, enclosure_fit, next_size, plainest_enclosure};
 use crate::power::generator::SetVerdict;
+use crate::power::impedance::fault_current;
 use crate::power::rotary::UNBALANCE;
 use crate::power::start::StartVerdict;
-use crate::power::transformer::Loading;
+use crate::power::transformer::{LEAST_IMPEDANCE, Loading, Transformer};
 use crate::power::volts::VoltsVerdict;
 use crate::pump::unbalance::derated_power;
 use crate::quantity::horsepower;
@@ -193,6 +194,37 @@ fn at_the_pole(powered: &PoweredWay) -> Vec<Finding> {
     found
 }
 
+/// The overcurrent device: between what the input asks for and what a rule or a marking allows, and provisional for a
+/// drive until its marking is known, entered or not.
+fn of_device(way: &PoweredWay, draw: &Draw) -> Vec<Finding> {
+    let device = draw.device;
+    // A converter's device may be smaller where its conductors are.
+    let least = draw.ampacity.min(1.25 * draw.rated);
+    let by_rule = matches!(way.family.kind, Kind::SolidStateConverter | Kind::RotaryConverter | Kind::SinglePhaseMotor);
+    let mut found = Vec::new();
+    if matches!(draw.device_by, DeviceBy::Entered | DeviceBy::Marked) && device < least {
+        found.push(Finding::DeviceSmall { device, least });
+    } else if draw.marked.is_none() && !by_rule && device <= draw.most {
+        found.push(Finding::DeviceProvisional { device });
+    }
+    match draw.marked {
+        Some(marked) if device > marked => found.push(Finding::DeviceLarge { device, marked }),
+        None if device > draw.most => found.push(Finding::DeviceOver { device, most: draw.most }),
+        _ => {}
+    }
+    found
+}
+
+/// A fault current that goes by a transformer of which rating or impedance stand in: what it may come to with the least
+/// impedance that is usual.
+fn fault_assumed(way: &PoweredWay, job: &Job) -> Option<Finding> {
+    let (pole, run) = (way.pole?, way.supply?);
+    let assumed = pole.assumed || job.get(Field::TransformerImpedance).is_none();
+    let least = Transformer { impedance: LEAST_IMPEDANCE.min(pole.transformer.impedance), ..pole.transformer };
+    let most = fault_current(way.fed.1, least.as_impedance().ok()? + run.cold).ok()?;
+    (assumed && way.family.supply.feed == Feed::SinglePhase).then_some(Finding::FaultAssumed { most })
+}
+
 /// What the ways say about a job: all that the way says that it goes by, and what no way can answer.
 pub(in crate::evaluate) fn of_job(job: &Job, ways: &Ways) -> Vec<Finding> {
     let mut found = Vec::new();
@@ -208,17 +240,8 @@ pub(in crate::evaluate) fn of_job(job: &Job, ways: &Ways) -> Vec<Finding> {
     }
     let (Some(way), Some(site)) = (ways.picked(), ways.site) else { return found };
     found.extend(way.findings.iter().copied());
-    if let Some(draw) = way.draw {
-        let least = 1.25 * draw.rated;
-        found.extend(match draw.device_by {
-            DeviceBy::Provisional => Some(Finding::DeviceProvisional { device: draw.device }),
-            DeviceBy::Entered if draw.device < least => Some(Finding::DeviceSmall { device: draw.device, least }),
-            _ => None,
-        });
-        if let Some(marked) = draw.marked.filter(|marked| draw.device > *marked) {
-            found.push(Finding::DeviceLarge { device: draw.device, marked });
-        }
-    }
+    found.extend(way.draw.map_or(Vec::new(), |draw| of_device(way, &draw)));
+    found.extend(fault_assumed(way, job));
     if way.family.supply.feed == Feed::SinglePhase && site.utility.is_none() {
         found.push(Finding::UtilityUnknown);
     }

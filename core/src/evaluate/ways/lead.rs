@@ -115,7 +115,7 @@ impl Base<'_> {
         let (bus, wave, limit) = self.pulses(powered, motor)?;
         let practice = Practice::default();
         let peak = peak(bus, wave, length).ok()?;
-        let least = remedy(peak, limit.peak(), length, &practice).ok()?;
+        let least = remedy((peak, bus), limit.peak(), length, &practice).ok()?;
         let fitted = self.choices.remedy.or(least).unwrap_or(Remedy::NoneNeeded);
         let critical = critical_length(wave.speed, wave.rise).ok()?;
         let reaches = length <= practice.of(fitted).longest;

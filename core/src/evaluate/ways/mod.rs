@@ -19,6 +19,7 @@ pub use extras::{Idler, StepUp};
 pub use lead::{Stress, WayLead};
 pub use motor::MotorHere;
 pub use outfit::{Beyond, Outfit};
+pub(crate) use pole::COLD;
 pub use pole::{Pole, SetNeed, Starting, SupplyRun};
 pub use site::Site;
 pub use volts::WayVolts;
@@ -218,7 +219,9 @@ impl Base<'_> {
     /// A way of which nothing is known but its supply and what heat and altitude leave.
     fn empty(&self, family: Family) -> PoweredWay {
         let fed = self.site.fed(family.supply.feed);
-        let way = family.motor_class(fed.0).map(|class| match class {
+        // Volts beyond what equipment of the class is made for are none that it takes.
+        let class = family.motor_class(fed.0).filter(|_| fed.0.takes(fed.1));
+        let way = class.map(|class| match class {
             Class::Low => Way::V240,
             Class::High => Way::V480,
         });

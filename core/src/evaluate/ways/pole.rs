@@ -4,6 +4,7 @@ use super::equipment::{Draw, locked_rotor};
 use super::motor::MotorHere;
 use super::{Base, PoweredWay};
 use crate::cable::ampacity::{Setting, terminal_rating};
+use crate::cable::conductor::resistance_at;
 use crate::cable::drop::Phases;
 use crate::cable::feeder::{Feeder, fed};
 use crate::cable::lead::{Laying, Run, impedance};
@@ -15,7 +16,7 @@ use crate::power::harmonics::{Coupling, Distortion, fundamental};
 use crate::power::impedance::{Impedance, Sag, fault_current, feeder, sag};
 use crate::power::start::{StartDip, StartVerdict, judge_start, locked_rotor_input, start_dip};
 use crate::power::transformer::{Loading, Transformer, next_size};
-use crate::quantity::{ElectricCurrent, ElectricPotential, Length, Mass, Power};
+use crate::quantity::{Celsius, ElectricCurrent, ElectricPotential, Length, Mass, Power};
 
 /// The supply conductors of a way.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -28,8 +29,10 @@ pub struct SupplyRun {
     pub drop: ElectricPotential,
     /// The drop as a share of the supply.
     pub share: f64,
-    /// Their impedance.
+    /// Their impedance, warm as in service.
     pub impedance: Impedance,
+    /// The same of conductors that are cold: what a fault meets.
+    pub cold: Impedance,
     /// Metal in them.
     pub metal: Mass,
     /// What their choice depended on.
@@ -47,7 +50,7 @@ pub struct Pole {
     pub loading: Loading,
     /// Fault current at its terminals.
     pub fault: ElectricCurrent,
-    /// Fault current at the equipment; at the terminals until the conductors are known.
+    /// Fault current at the equipment through cold conductors; at the terminals until the conductors are known.
     pub fault_here: ElectricCurrent,
     /// Short-circuit rating of the equipment.
     pub marked: ElectricCurrent,
@@ -91,6 +94,10 @@ impl SetNeed {
     }
 }
 
+/// Temperature of conductors that carried nothing before a fault: the colder, the more they let pass. Common practice, no
+/// single source.
+pub(crate) const COLD: Celsius = Celsius(25.0);
+
 fn phases(feed: Feed) -> Phases {
     match feed {
         Feed::SinglePhase => Phases::Single,
@@ -130,6 +137,7 @@ impl Base<'_> {
             drop: found.drop,
             share: found.share,
             impedance: feeder(r, x, length, feed).ok()?,
+            cold: feeder(resistance_at(r, setting.metal, COLD).ok()?, x, length, feed).ok()?,
             metal: cable_metal(setting.metal, &found.run, conductors.phases) * length,
             demands: conductors,
         })
@@ -153,7 +161,7 @@ impl Base<'_> {
         let source = transformer.as_impedance().ok()?;
         let fault = transformer.fault_current().ok()?;
         let fault_here = match powered.supply {
-            Some(run) => fault_current(voltage, source + run.impedance).ok()?,
+            Some(run) => fault_current(voltage, source + run.cold).ok()?,
             None => fault,
         };
         let marked = family.marking.short_circuit.or(self.site.marked);

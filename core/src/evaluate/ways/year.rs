@@ -9,26 +9,49 @@ use crate::cost::tariff::{Bill, Season, Tariff, Use, bill};
 use crate::error::OutsideRange;
 use crate::job::{Entered, Field};
 use crate::numeric::quadratic::Quadratic;
-use crate::power::family::Kind;
+use crate::power::family::{Family, Kind, Start};
 use crate::power::supply::{input_current, input_power, true_power_factor};
 use crate::quantity::{
-    ElectricPotential, Length, Money, OhmsPerLength, Power, in_meters, in_watts, kilowatts, meters, watts,
+    ElectricPotential, Frequency, Length, Money, OhmsPerLength, Power, in_meters, in_watts, kilowatts, meters, watts,
 };
 
-/// Hours of a year at a load, which is told as a share of the motor's rating.
+/// Hours of a year at a load, which is told as a share of the motor's rating, and the speed at which it is.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LoadHours {
     /// Hours.
     pub hours: f64,
     /// Power at the shaft over the motor's rating.
     pub share: f64,
+    /// Frequency at which the pump runs for it, where its curve tells it.
+    pub frequency: Option<Frequency>,
+    /// Share of its rated volts that a motor on a drive has there.
+    pub volts: f64,
+}
+
+impl LoadHours {
+    /// The motor's rating at its rated speed for some hours.
+    pub(in crate::evaluate) fn rated(hours: f64) -> Self {
+        Self { hours, share: 1.0, frequency: None, volts: 1.0 }
+    }
+
+    /// Current of the motor over its nameplate's: with constant volts per hertz a motor that turns slower draws more for
+    /// the same power. Under three quarters of the load that its rating is at those volts it draws more than this.
+    #[must_use]
+    pub fn current(&self) -> f64 {
+        self.share / self.volts
+    }
+
+    /// The same load of a motor that has its rated volts whatever the pump asks for.
+    fn at_full_volts(self) -> Self {
+        Self { frequency: None, volts: 1.0, ..self }
+    }
 }
 
 /// Where the power goes at a load: from the meter to the shaft.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PowerFlow {
-    /// Hours of a year at it.
-    pub hours: f64,
+    /// The load, and hours of a year at it.
+    pub load: LoadHours,
     /// At the motor's shaft.
     pub shaft: Power,
     /// Lost in the motor.
@@ -90,8 +113,9 @@ impl Running {
     pub fn year(&self, resistance: OhmsPerLength) -> Option<Year> {
         let mut found = Year { energy: Quadratic::default(), most: Quadratic::default() };
         let mut largest = -1.0;
-        for LoadHours { hours, share } in self.loads.iter().copied() {
-            let (at_equipment, per_meter) = self.drawn(share, resistance)?;
+        for load in self.loads.iter().copied() {
+            let LoadHours { hours, share, .. } = load;
+            let (at_equipment, per_meter) = self.drawn(load, resistance)?;
             let heat = Quadratic::square_of_line(at_equipment, per_meter) * self.supply;
             let power = Quadratic::line(at_equipment, per_meter) + heat;
             found.energy = found.energy + power * hours;
@@ -106,11 +130,11 @@ impl Running {
     pub fn flow(&self, load: LoadHours, resistance: OhmsPerLength, length: Length) -> Option<PowerFlow> {
         let motor = self.motor;
         let shaft = motor.power * load.share;
-        let (at_equipment, per_meter) = self.drawn(load.share, resistance)?;
+        let (at_equipment, per_meter) = self.drawn(load, resistance)?;
         let drawn = at_equipment + per_meter * in_meters(length);
         let lead = per_meter * in_meters(length) * self.efficiency;
         Some(PowerFlow {
-            hours: load.hours,
+            load,
             shaft,
             motor: shaft * (1.0 / motor.efficiency - 1.0),
             lead: watts(lead),
@@ -126,17 +150,17 @@ impl Running {
     }
 
     /// Watts that the equipment draws at a load, without a lead and for each meter of it.
-    fn drawn(&self, share: f64, resistance: OhmsPerLength) -> Option<(f64, f64)> {
+    fn drawn(&self, at: LoadHours, resistance: OhmsPerLength) -> Option<(f64, f64)> {
         let motor = self.motor;
         let load = Load {
             sending: self.sending,
-            current: motor.nameplate * share,
+            current: motor.nameplate * at.current(),
             power_factor: motor.power_factor,
             phases: motor.phases,
         };
         let input = |power, heat| input_power(power, motor.efficiency, heat, self.efficiency).ok().map(in_watts);
         let of_a_meter = lead_loss(load, resistance, meters(1.0));
-        Some((input(motor.power * share, watts(0.0))?, input(watts(0.0), of_a_meter)?))
+        Some((input(motor.power * at.share, watts(0.0))?, input(watts(0.0), of_a_meter)?))
     }
 }
 
@@ -152,7 +176,16 @@ impl Base<'_> {
             sending: powered.way?.sending(),
             efficiency: family.input.efficiency,
             supply: self.supply_heat(powered)?,
-            loads: self.loads.clone()?,
+            loads: self.loads_of(family)?,
+        })
+    }
+
+    /// The loads of a year; equipment that runs the motor at full speed alone gives it full volts.
+    fn loads_of(&self, family: &Family) -> Option<Vec<LoadHours>> {
+        let loads = self.loads.clone()?;
+        Some(match family.start {
+            Start::Ramp => loads,
+            Start::AcrossTheLine { .. } => loads.into_iter().map(LoadHours::at_full_volts).collect(),
         })
     }
 

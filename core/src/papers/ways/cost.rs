@@ -235,7 +235,7 @@ fn put_years(case: &Case, cost: &WayCost, first: Symbol, sheet: &mut Sheet) -> O
         // Row by row of the year's duty.
         sheet.put(ENERGY, Name::YearlyEnergy, plain(cost.energy?), Origin::WorkedOut)
     };
-    let bill = put_prices(case, cost, sheet)?;
+    let bill = put_prices(case, cost.largest, sheet)?;
     let yearly = sheet.step(YEARLY, bill, money(yearly));
     put_worth(case.inputs, sheet)?;
     let whole = formula![first, "+", YEARLY, "·", WORTH];
@@ -262,7 +262,7 @@ fn put_losses(case: &Case, draw: &Draw, supply: &SupplyRun, sheet: &mut Sheet) -
 }
 
 /// The year's bill: energy by its price, mean over the seasons where there are any, the largest power, and what stands.
-pub(super) fn put_prices(case: &Case, cost: &WayCost, sheet: &mut Sheet) -> Option<Vec<Math>> {
+pub(super) fn put_prices(case: &Case, largest: Option<Power>, sheet: &mut Sheet) -> Option<Vec<Math>> {
     let inputs = case.inputs;
     let prices = case.evaluation.sweep.as_ref().and_then(|sweep| sweep.ways[0].energy)?;
     let mut bill = formula![ENERGY, "·", ENERGY_PRICE];
@@ -273,7 +273,7 @@ pub(super) fn put_prices(case: &Case, cost: &WayCost, sheet: &mut Sheet) -> Opti
         sheet.put(ENERGY_PRICE, Name::MeanEnergyPrice, mean, Origin::WorkedOut);
     }
     if prices.kilowatt.0 != 0.0 {
-        let largest = in_watts(cost.largest?) / 1000.0;
+        let largest = in_watts(largest?) / 1000.0;
         sheet.put(LARGEST, Name::LargestPower, (largest, Unit::One), Origin::WorkedOut);
         sheet.put(DEMAND_PRICE, Name::DemandPrice, (prices.kilowatt.0, Unit::DollarPerKilowatt), Origin::WorkedOut);
         bill.extend(formula!["+", LARGEST, "·", DEMAND_PRICE]);

@@ -5,11 +5,12 @@ use super::supply::{RATED_INPUT, put_rated_input};
 use crate::evaluate::DeviceBy;
 use crate::finding::Finding;
 use crate::job::Origin;
-use crate::papers::lead::NAMEPLATE;
+use crate::papers::lead::{CURRENT, NAMEPLATE};
 use crate::papers::math::{Math, Symbol, formula};
 use crate::papers::name::Name;
 use crate::papers::sheet::{Sheet, current};
 use crate::papers::working::{Limit, LimitKind, Working};
+use crate::power::family::Kind;
 use crate::quantity::ElectricCurrent;
 
 const DEVICE: Symbol = Symbol::of("I", "d");
@@ -17,13 +18,22 @@ const LEAST: Symbol = Symbol::of("I", "d1");
 /// Largest inverse-time breaker ahead of a motor, over its full-load current.
 const BRANCH_BREAKER: f64 = 2.5;
 
+/// What the conductors of fixed loads must carry.
+fn needed(case: &Case, sheet: &mut Sheet) -> Vec<Math> {
+    sheet.put(CURRENT, Name::MotorCurrent, current(case.motor.sizing), Origin::WorkedOut);
+    // Two lines pass straight through: output over input volts is 1.
+    formula![Math::Min(formula![1.25, "·", RATED_INPUT], formula![2.5, "·", CURRENT])]
+}
+
 pub(super) fn device(case: &Case, mut sheet: Sheet) -> Option<Working> {
     let draw = case.draw()?;
     let (name, origin, sources): (_, _, &[&str]) = match draw.device_by {
         DeviceBy::Entered => (Name::DeviceEntered, Origin::Typed, &["nec-2023-430.122"]),
         DeviceBy::Marked => (Name::DeviceMarked, Origin::Typed, &["nec-2023-430.122"]),
         DeviceBy::Provisional => (Name::NextRating, Origin::Table, &["nec-2023-240.6", "nec-2023-430.122", "practice"]),
-        DeviceBy::Converters => (Name::NextRating, Origin::Table, &["nec-2023-455", "nec-2023-240.6"]),
+        DeviceBy::Converters => {
+            (Name::NextRating, Origin::Table, &["nec-2023-455", "nec-2023-240.4", "nec-2023-240.6"])
+        }
         DeviceBy::MotorBranch => (Name::NextRating, Origin::Table, &["nec-2023-240.6"]),
     };
     let least: (Vec<Math>, ElectricCurrent) = if draw.device_by == DeviceBy::MotorBranch {
@@ -33,10 +43,14 @@ pub(super) fn device(case: &Case, mut sheet: Sheet) -> Option<Working> {
         put_rated_input(case, &draw, &mut sheet)?;
         (formula![1.25, "·", RATED_INPUT], 1.25 * draw.rated)
     };
+    // A converter's conductors may be smaller than its nameplate asks, and its device protects them.
+    let article = matches!(case.way.family.kind, Kind::SolidStateConverter | Kind::RotaryConverter);
+    let smaller = article && draw.ampacity < least.1;
+    let least = if smaller { (needed(case, &mut sheet), draw.ampacity) } else { least };
     let least_shown = sheet.step(LEAST, least.0, current(least.1));
     let result = sheet.put(DEVICE, name, current(draw.device), origin);
-    // A marked device is the maker's, whatever the input.
-    let limit = (draw.device_by != DeviceBy::Marked).then(|| {
+    // One that the article gives is judged by itself.
+    let limit = (draw.device_by != DeviceBy::Converters).then(|| {
         let small = Finding::DeviceSmall { device: draw.device, least: least.1 };
         let severity = (draw.device < least.1).then(|| small.severity());
         Limit::unless(severity, LimitKind::AtLeast, result, least_shown)

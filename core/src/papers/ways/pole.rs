@@ -3,18 +3,22 @@
 use super::supply::put_sine;
 use super::volts::AT_EQUIPMENT;
 use super::{Case, DISTORTION, INPUT, SUPPLY, TRUE_FACTOR, on_lines, with_harmonics};
-use crate::evaluate::{Pole, SupplyRun};
+use crate::cable::conductor::properties;
+use crate::evaluate::{COLD, Pole, SupplyRun};
 use crate::finding::Finding;
 use crate::job::{Field, Origin};
+use crate::papers::conversion::Conversion;
 use crate::papers::lead::{ACROSS, ALONG, FACTOR, REACTANCE, RESISTANCE, SIN, put_impedance};
 use crate::papers::math::{Math, Measured, Symbol, formula};
 use crate::papers::name::Name;
+use crate::papers::service::{COEFFICIENT, TABLE_TEMPERATURE};
 use crate::papers::sheet::{LEAD, Sheet, apparent, current, length, percent, plain, volts};
 use crate::papers::working::{Limit, LimitKind, Working};
 use crate::power::harmonics::fundamental;
 use crate::power::impedance::Impedance;
 use crate::power::transformer::{CLOSE, Loading, REACTANCE_SHARE, RESISTANCE_SHARE};
 use crate::quantity::{ElectricCurrent, Unit, amperes, in_amperes, in_ohms, ohms};
+use crate::standards::conductor::TABLE_8_AT;
 
 const RATING: Symbol = Symbol::of("S", "t");
 const RATED_CURRENT: Symbol = Symbol::of("I", "tr");
@@ -28,6 +32,8 @@ pub(super) const FEEDER_R: Symbol = Symbol::of("R", "f");
 pub(super) const FEEDER_X: Symbol = Symbol::of("X", "f");
 pub(super) const BOTH_R: Symbol = Symbol::of("R", "z");
 pub(super) const BOTH_X: Symbol = Symbol::of("X", "z");
+const COLD_R: Symbol = Symbol::of("R", "f0");
+const COLD_AT: Symbol = Symbol::of("T", "0");
 const SAG: Symbol = Symbol::of("ΔV", "e");
 const FEEDER_ALONG: Symbol = Symbol::of("a", "f");
 const FEEDER_ACROSS: Symbol = Symbol::of("b", "f");
@@ -138,6 +144,26 @@ pub(super) fn put_both(case: &Case, sheet: &mut Sheet) -> Option<Impedance> {
     Some(both)
 }
 
+/// Transformer and supply conductors together before a fault, the conductors cold.
+fn put_cold(case: &Case, sheet: &mut Sheet) -> Option<Impedance> {
+    let (pole, run) = (case.way.pole?, case.way.supply?);
+    let source = put_source(case, &pole, sheet)?;
+    put_feeder(case, &run, sheet);
+    let celsius = |degrees: f64| (degrees, Unit::DegreeCelsius);
+    let coefficient = properties(run.demands.setting.metal).coefficient_75;
+    sheet.put(COEFFICIENT, Name::TemperatureCoefficient, plain(coefficient), Origin::Table);
+    sheet.put(COLD_AT, Name::ColdTemperature, celsius(COLD.0), Origin::Assumed);
+    sheet.put(TABLE_TEMPERATURE, Name::TableTemperature, celsius(TABLE_8_AT.0), Origin::Table);
+    let degrees = sheet.unit(Conversion::Warming);
+    let below = Math::Fraction(formula![COLD_AT, "−", TABLE_TEMPERATURE], formula![degrees]);
+    let moved = formula![FEEDER_R, "·", "(", 1.0, "+", COEFFICIENT, "·", below, ")"];
+    sheet.step(COLD_R, moved, ohm(run.cold.resistance));
+    let both = source + run.cold;
+    sheet.step(BOTH_R, formula![SOURCE_R, "+", COLD_R], ohm(both.resistance));
+    sheet.step(BOTH_X, formula![SOURCE_X, "+", FEEDER_X], ohm(both.reactance));
+    Some(both)
+}
+
 pub(super) fn sag(case: &Case, mut sheet: Sheet) -> Option<Working> {
     let (sag, draw, run) = (case.way.pole?.sag?, case.draw()?, case.way.supply?);
     let both = put_both(case, &mut sheet)?;
@@ -187,7 +213,7 @@ pub(super) fn fault(case: &Case, mut sheet: Sheet) -> Option<Working> {
     let at_pole = put_fault(case, &pole, &mut sheet)?;
     let mut result = at_pole;
     if case.way.supply.is_some() {
-        let both = put_both(case, &mut sheet)?;
+        let both = put_cold(case, &mut sheet)?;
         let square = |symbol: Symbol| Math::Power(formula![symbol], 2.0);
         let size = Math::Root(formula![square(BOTH_R), "+", square(BOTH_X)]);
         sheet.step(IMPEDANCE, vec![size], ohm(ohms(in_ohms(both.size()))));

@@ -82,7 +82,8 @@ fn of_signal(evaluation: &Evaluation, mut sheet: Sheet) -> Option<Working> {
 }
 
 fn of_dry_run(case: &Case, mut sheet: Sheet) -> Option<Working> {
-    let running = case.evaluation.motor?.running[case.way.way? as usize]?;
+    let motor = case.evaluation.motor.filter(|motor| !motor.light)?;
+    let running = motor.running[case.way.way? as usize]?;
     sheet.put(RUNNING, Name::RunningCurrent, current(running), Origin::WorkedOut);
     sheet.put(DRY_SHARE, Name::DryShare, plain(DRY), Origin::Assumed);
     let result = sheet.step(DRY_CURRENT, formula![DRY_SHARE, "·", RUNNING], current(dry_run(running).ok()?));

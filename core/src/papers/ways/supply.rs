@@ -10,7 +10,7 @@ use crate::finding::Finding;
 use crate::job::{Field, Origin};
 use crate::papers::conversion::Conversion;
 use crate::papers::lead::{
-    ALLOWED, FACTOR, NAMEPLATE, POWER, REQUIRED, SIN, enter_columns, put_ampacity, put_drop, put_impedance,
+    ALLOWED, CURRENT, FACTOR, POWER, REQUIRED, SIN, enter_columns, put_ampacity, put_drop, put_impedance,
     reactance_source,
 };
 use crate::papers::math::{Math, Measured, Symbol, formula};
@@ -54,9 +54,9 @@ fn put_required(case: &Case, draw: &Draw, sheet: &mut Sheet) -> Option<Measured>
     let formula = match case.way.family.kind {
         Kind::SolidStateConverter | Kind::RotaryConverter => {
             sheet.cite(&["nec-2023-455"]);
-            case.put_nameplate(sheet)?;
+            sheet.put(CURRENT, Name::MotorCurrent, current(case.motor.sizing), Origin::WorkedOut);
             // Two lines pass straight through: output over input volts is 1.
-            vec![Math::Min(rated, formula![2.5, "·", NAMEPLATE])]
+            vec![Math::Min(rated, formula![2.5, "·", CURRENT])]
         }
         Kind::SinglePhaseMotor => {
             sheet.cite(&["nec-2023-430.22"]);

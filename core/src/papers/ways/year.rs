@@ -9,7 +9,7 @@ use crate::job::{Field, Origin};
 use crate::papers::conversion::Conversion;
 use crate::papers::lead::{CURRENT, NAMEPLATE, POWER, put_table_resistance};
 use crate::papers::math::{Math, Measured, Symbol, formula};
-use crate::papers::motor::EFFICIENCY as MOTOR_EFFICIENCY;
+use crate::papers::motor::{EFFICIENCY as MOTOR_EFFICIENCY, put_volts_at};
 use crate::papers::name::Name;
 use crate::papers::sheet::{LEAD, SETS, Sheet, current, flow, heat, length, money, plain};
 use crate::papers::topic::OfYear;
@@ -74,7 +74,7 @@ fn row(case: &Case, power: &PowerFlow, mut sheet: Sheet) -> Option<Working> {
     let watts = sheet.unit(Conversion::Watts);
     let share = (power.shaft / case.motor.power).value;
     sheet.step(SHARE, vec![Math::Fraction(formula![SHAFT], formula![POWER, "·", watts])], plain(share));
-    let lead = put_lead(case, share, power.lead, &mut sheet)?;
+    let lead = put_lead(case, power, &mut sheet)?;
     sheet.put(EFFICIENCY, Name::EquipmentEfficiency, plain(case.way.family.input.efficiency), case.of_family());
     let drawn = power.shaft + power.motor + power.lead + power.equipment;
     let output = formula![SHAFT, "+", IN_MOTOR, "+", LEAD_LOSS];
@@ -82,7 +82,7 @@ fn row(case: &Case, power: &PowerFlow, mut sheet: Sheet) -> Option<Working> {
     let in_equipment = formula![INPUT_POWER, "·", "(", 1.0, "−", EFFICIENCY, ")"];
     let equipment = sheet.step(IN_EQUIPMENT, in_equipment, heat(power.equipment));
     let mut more = vec![sheet.shown(heat(power.shaft)), motor, lead, equipment, sheet.shown(heat(power.supply))];
-    more.push(sheet.shown((power.hours, Unit::Hour)));
+    more.push(sheet.shown((power.load.hours, Unit::Hour)));
     let mut result = at_equipment;
     // Without a cable from the pole nothing is lost on it.
     if case.way.supply.is_some() {
@@ -94,11 +94,16 @@ fn row(case: &Case, power: &PowerFlow, mut sheet: Sheet) -> Option<Working> {
     Some(Working { more, ..sheet.done(result, &["nec-2023-ch9-t8", "ieee-1459-2010", "practice"]) })
 }
 
-/// Heat of the lead: its current goes with the load.
-fn put_lead(case: &Case, share: f64, lost: Power, sheet: &mut Sheet) -> Option<Measured> {
-    let lead = case.way.lead?;
+/// Heat of the lead: its current goes with the load, and with what is left of the volts.
+fn put_lead(case: &Case, power: &PowerFlow, sheet: &mut Sheet) -> Option<Measured> {
+    let (lead, load) = (case.way.lead?, power.load);
     case.put_nameplate(sheet)?;
-    sheet.step(CURRENT, formula![NAMEPLATE, "·", SHARE], current(case.motor.nameplate * share));
+    let volts = put_volts_at((load.frequency, load.volts), sheet);
+    let drawn = match volts.is_empty() {
+        true => formula![NAMEPLATE, "·", SHARE],
+        false => vec![Math::Fraction(formula![NAMEPLATE, "·", SHARE], volts.into_iter().skip(1).collect())],
+    };
+    sheet.step(CURRENT, drawn, current(case.motor.nameplate * load.current()));
     let run = lead.run.conductor;
     put_table_resistance(run, lead.demands.setting.metal, LEAD_RESISTANCE, sheet);
     sheet.put(LEAD, Name::LeadLength, length(lead.length), Origin::WorkedOut);
@@ -110,7 +115,7 @@ fn put_lead(case: &Case, share: f64, lost: Power, sheet: &mut Sheet) -> Option<M
     let conductors = f64::from(case.motor.phases.conductors());
     let squared = Math::Power(formula![CURRENT], 2.0);
     let product = formula![conductors, "·", squared, "·", LEAD_RESISTANCE, "·", LEAD];
-    Some(sheet.step(LEAD_LOSS, vec![Math::Fraction(product, under)], heat(lost)))
+    Some(sheet.step(LEAD_LOSS, vec![Math::Fraction(product, under)], heat(power.lead)))
 }
 
 /// Heat of the supply conductors.
@@ -151,7 +156,8 @@ fn over_rows(
 }
 
 fn energy(rows: impl Iterator<Item = PowerFlow>, all: f64, mut sheet: Sheet) -> Option<Working> {
-    let both = rows.map(|row| [(Name::MeteredPower, heat(row.metered)), (Name::RowHours, (row.hours, Unit::Hour))]);
+    let both =
+        rows.map(|row| [(Name::MeteredPower, heat(row.metered)), (Name::RowHours, (row.load.hours, Unit::Hour))]);
     let sum = over_rows(both, ["P", "t"], &mut sheet);
     let result = sheet.step(ENERGY, vec![Math::Fraction(sum, formula![1000.0])], plain(all));
     Some(sheet.done(result, &[]))
@@ -159,8 +165,8 @@ fn energy(rows: impl Iterator<Item = PowerFlow>, all: f64, mut sheet: Sheet) -> 
 
 fn bill(case: &Case, year: &Year, mut sheet: Sheet) -> Option<Working> {
     sheet.put(ENERGY, Name::YearlyEnergy, plain(year.energy), Origin::WorkedOut);
-    let cost = case.way.cost?;
-    let whole = put_prices(case, &cost, &mut sheet)?;
+    let largest = year.rows.iter().map(|row| row.power.metered).reduce(Power::max);
+    let whole = put_prices(case, largest, &mut sheet)?;
     let mut more = Vec::new();
     if whole.len() > 3 {
         let of_energy = whole[..3].to_vec();

@@ -60,7 +60,7 @@ pub const ENGLISH: Working = Working {
             "Between laminar and turbulent flow (Reynolds number 2,000 to 4,000): the friction factor is uncertain."
         }
         Caveat::LightLoad => {
-            "Below three quarters of the rating the efficiency and power factor of the nameplate do not hold."
+            "Below three quarters of the load that its rating is at these volts, efficiency and power factor of the nameplate do not hold: the motor draws more than this."
         }
         Caveat::Sampled => {
             "The steps move one thing alone. The result moves all at once: 1,000 points of a Latin hypercube, each figure between its lowest and highest as a triangle with its peak at the one that is counted, always the same points; the tenth, the middle and the ninetieth of a hundred."
@@ -100,7 +100,7 @@ pub const SPANISH: Working = Working {
             "Entre flujo laminar y turbulento (número de Reynolds de 2,000 a 4,000): el factor de fricción es incierto."
         }
         Caveat::LightLoad => {
-            "Por debajo de tres cuartos de la potencia nominal no valen la eficiencia ni el factor de potencia de placa."
+            "Por debajo de tres cuartos de la carga nominal a estos volts no valen la eficiencia ni el factor de potencia de placa: el motor toma más que esto."
         }
         Caveat::Sampled => {
             "Los pasos mueven una sola cosa. El resultado mueve todas a la vez: 1,000 puntos de un hipercubo latino, cada dato entre el más bajo y el más alto como triángulo con su pico en el que se cuenta, siempre los mismos puntos; el décimo, el de en medio y el nonagésimo de cien."
