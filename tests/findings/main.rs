@@ -16,6 +16,7 @@ mod power_own;
 mod power_pole;
 mod power_supply;
 mod power_told;
+mod pressure;
 mod pump;
 mod ranking;
 mod startup;

@@ -8,7 +8,7 @@ use wellwright_core::job::{Field, Job};
 use wellwright_core::power::family::Kind;
 use wellwright_core::quantity::{in_hertz, in_volts};
 
-use Severity::{Caution, Note, Stop};
+use Severity::{Caution, Stop};
 
 fn remedied(mut job: Job, remedy: Remedy) -> Job {
     job.choices.remedy = Some(remedy);

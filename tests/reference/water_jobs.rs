@@ -11,7 +11,7 @@ use wellwright_core::quantity::{
 use wellwright_core::standards::pipe::{Material, PipeSize, Series, Surface};
 use wellwright_core::water::cooling::{advised_speed, cooling_speed, least_flow, widest_sleeve};
 use wellwright_core::water::dead_head::{
-    dead_head_at_gauge, dead_head_at_pump, dead_head_on_pipe, house_limit, needs_relief, relief_head, weakest,
+    dead_head_at_gauge, dead_head_at_pump, dead_head_on_pipe, house_limit, needs_relief, relief_head,
 };
 use wellwright_core::water::friction::{Pipe, Regime};
 use wellwright_core::water::head::{Task, TotalHead, pressure_head, suction_head, total_dynamic_head};
@@ -81,7 +81,7 @@ fn the_well_against_a_shut_valve() {
     let density = well_water().density;
     let gauge = dead_head_at_gauge(feet(820.0), feet(430.0), feet(4.0), density).unwrap();
     prints(in_psi(gauge), 0, "167");
-    let least = weakest(&[psi(125.0), psi(160.0)]).unwrap();
+    let least = psi(125.0);
     assert!(needs_relief(gauge, least) && !needs_relief(psi(125.0), least) && needs_relief(gauge, house_limit()));
     // 1,010 ft of water over 2.3089 ft/psi; 820 ft of it are the pump's.
     prints(in_psi(dead_head_at_pump(feet(820.0), feet(620.0), feet(430.0), density).unwrap()), 1, "437.4");

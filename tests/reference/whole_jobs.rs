@@ -295,9 +295,16 @@ fn the_lead_and_the_findings_of_the_surface_pump() {
     prints(in_feet(here.order), 1, "30.9");
     assert!(here.ways.iter().all(Option::is_some));
     assert!(answer.deeper.is_none(), "no well to be deeper");
-    // Of the low-harmonic drive that it goes by: a dV/dt filter, a device that stands in until its marking is known, a
+    // Its pump has no curve, so that a shut valve is not known. Of the low-harmonic drive that it goes by: a dV/dt filter, a device that stands in until its marking is known, a
     // utility of which nothing is known, and a supply of 480 V whose ground is not told.
-    let told = ["PIPE_FAST", "LEAD_NEEDS_FILTER", "DEVICE_PROVISIONAL", "TRANSFORMER_OR_UTILITY", "SUPPLY_GROUNDING"];
+    let told = [
+        "DEADHEAD_UNKNOWN",
+        "PIPE_FAST",
+        "LEAD_NEEDS_FILTER",
+        "DEVICE_PROVISIONAL",
+        "TRANSFORMER_OR_UTILITY",
+        "SUPPLY_GROUNDING",
+    ];
     assert_eq!(found(&answer), told.map(|code| (code, Severity::Caution)));
     let fast = answer.findings.iter().find_map(|finding| match finding {
         Finding::PipeFast { part, velocity, usual } => Some((*part, *velocity, *usual)),

@@ -177,7 +177,7 @@ fn the_peak_at_the_well_s_motor() {
 
 #[test]
 fn how_the_ways_of_the_well_come_out() {
-    use Severity::{Caution, Note, Stop};
+    use Severity::{Caution, Stop};
     let answer = well();
     let heat = ("HEAT_OR_ALTITUDE", Caution);
     let (volts, drop, meet) =

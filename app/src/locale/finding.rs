@@ -6,7 +6,7 @@ use super::water::{diameter, flow, frequency, pressure, shaft, velocity};
 use super::{amperes, words};
 use wellwright_core::finding::{Finding, Severity};
 use wellwright_core::pump::curve::CurveWarning;
-use wellwright_core::quantity::UnitSystem;
+use wellwright_core::quantity::{Pressure, UnitSystem};
 
 /// A finding in a sentence.
 #[must_use]
@@ -60,12 +60,6 @@ fn of_pump(finding: &Finding, system: UnitSystem) -> String {
         Finding::NpshShort { available, required } => {
             (words.npsh_short)(&depth(*available, system).text(), &depth(*required, system).text())
         }
-        Finding::DeadheadOverRating { gauge, rating } => {
-            (words.over_rating)(&pressure(*gauge, system).text(), &pressure(*rating, system).text())
-        }
-        Finding::PipeOverRating { pressure: held, rating, .. } => {
-            (words.pipe_over_rating)(&pressure(*held, system).text(), &pressure(*rating, system).text())
-        }
         Finding::MotorDoesNotFit { inner, outer } => {
             (words.does_not_fit)(&diameter(*inner, system).text(), &diameter(*outer, system).text())
         }
@@ -97,8 +91,28 @@ fn of_pump(finding: &Finding, system: UnitSystem) -> String {
         Finding::NameplateDisagrees { way, expected, nameplate } => {
             (words.nameplate_disagrees)((way_short)(*way), &amperes(*nameplate).text(), &amperes(*expected).text())
         }
-        _ => String::new(),
+        _ => of_pressure(finding, system).unwrap_or_default(),
     }
+}
+
+fn of_pressure(finding: &Finding, system: UnitSystem) -> Option<String> {
+    let words = &words().found;
+    let told = |held: &Pressure| pressure(*held, system).text();
+    Some(match finding {
+        Finding::DeadheadOverRating { gauge, rating } => (words.over_rating)(&told(gauge), &told(rating)),
+        Finding::DeadheadUnknown { rating } => (words.dead_head_unknown)(&told(rating)),
+        Finding::SetpointOverRating { setpoint, rating } => {
+            (words.setpoint_over_rating)(&told(setpoint), &told(rating))
+        }
+        Finding::HousePressureHigh { pressure, limit } => (words.house_pressure)(&told(pressure), &told(limit)),
+        Finding::PipeOverRating { part, pressure, rating } => {
+            (words.pipe_over_rating)((words.pipe)(*part), &told(pressure), &told(rating))
+        }
+        Finding::SurgeOverRating { part, pressure, rating } => {
+            (words.surge_over_rating)((words.pipe)(*part), &told(pressure), &told(rating))
+        }
+        _ => return None,
+    })
 }
 
 fn odd(warning: &CurveWarning) -> String {

@@ -5,7 +5,7 @@ use super::labels::{Board, text_width};
 use super::layout::Layout;
 use super::mark::{Anchor, Hand, Label, Mark, Pen, Point, Rect, Tint};
 use crate::locale::{depth, money, money_alike};
-use wellwright_core::evaluate::Here;
+use wellwright_core::evaluate::{Here, Sweep};
 use wellwright_core::job::Way;
 use wellwright_core::quantity::{Length, Money, UnitSystem};
 
@@ -29,9 +29,19 @@ pub struct Spot {
 /// The spots of both ways, the cheaper first.
 #[must_use]
 pub fn spots(here: &Here, grid: &Grid) -> Vec<Spot> {
-    let y = grid.scale.y(here.depth);
+    sorted(here.depth, grid, |way| here.way(way)?.cost(grid.basis))
+}
+
+/// The same at any depth of a curve.
+#[must_use]
+pub fn spots_at(sweep: &Sweep, depth: Length, grid: &Grid) -> Vec<Spot> {
+    sorted(depth, grid, |way| sweep.way(way).cost_at(depth, grid.basis))
+}
+
+fn sorted(depth: Length, grid: &Grid, cost: impl Fn(Way) -> Option<Money>) -> Vec<Spot> {
+    let y = grid.scale.y(depth);
     let spot = |way: Way| {
-        let cost = here.way(way)?.cost(grid.basis)?;
+        let cost = cost(way)?;
         Some(Spot { way, cost, at: Point::new(grid.axis.x(cost), y) })
     };
     let mut found: Vec<Spot> = [Way::V480, Way::V240].into_iter().filter_map(spot).collect();

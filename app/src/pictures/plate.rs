@@ -4,10 +4,11 @@ use super::canvas::paint;
 use super::facts::Facts;
 use super::layout::Layout;
 use super::mark::Lettering;
+use super::moving::{facts_at, moving};
 use super::probe::Probe;
 use super::room::{follow_size, pens, printing};
 use super::scale::scale_end;
-use super::spec::{Ends, View, picture};
+use super::spec::{Ends, View, picture, standing};
 use super::target::Target;
 use super::vector::markup;
 use super::well::Well;
@@ -54,7 +55,14 @@ pub fn Plate(
     let side = move |length: f64| printing.get().then(|| format!("{length}px"));
     let ink = pens(theme, size);
     let facts = Memo::new(move |_| answer.with(Facts::of));
-    let depth = Memo::new(move |_| facts.get().depth);
+    // The depth under a finger, until what follows from it is worked out.
+    let slides = RwSignal::new(None::<Length>);
+    let sliding = Memo::new(move |_| slides.with(Option::is_some));
+    let seen = Memo::new(move |_| match slides.get() {
+        Some(depth) => answer.with(|answer| facts_at(&facts.get(), answer.sweep.as_ref(), depth)),
+        None => facts.get(),
+    });
+    let depth = Memo::new(move |_| seen.get().depth);
     let end = scale_end_of(facts, basis, system, held);
     let lettering = Memo::new(move |_| ink.with(|ink| ink.as_ref().map_or(Lettering::USUAL, |ink| ink.lettering)));
     let view = Memo::new(move |_| View {
@@ -65,23 +73,28 @@ pub fn Plate(
         basis: basis.get(),
         money: money.get(),
     });
-    let drawn = move || {
-        let view = view.get();
-        answer.with(|answer| band.with(|band| picture(answer, &view, band.as_ref())))
-    };
+    let drawn = Memo::new(move |_| {
+        let (view, draw) = (view.get(), if sliding.get() { standing } else { picture });
+        answer.with(|answer| band.with(|band| draw(answer, &view, band.as_ref())))
+    });
     Effect::new(move |_| {
         let size = size.get();
         let canvas = canvas.get().filter(|_| size.0 >= 1.0);
         ink.with(|ink| {
             if let (Some(canvas), Some(ink)) = (canvas, ink) {
-                paint(&canvas, size, &drawn(), ink);
+                drawn.with(|drawn| paint(&canvas, size, drawn, ink));
             }
         });
     });
     // What is drawn is the program's own: words of the user's are not in it.
     let lines = move || {
         let size = Some(size.get()).filter(|size| size.0 >= 1.0)?;
-        ink.with(|ink| markup(size, &drawn(), ink.as_ref()?))
+        ink.with(|ink| drawn.with(|drawn| markup(size, drawn, ink.as_ref()?)))
+    };
+    let at_finger = move || {
+        let view = view.get();
+        let found = answer.with(|answer| Some(moving(answer.sweep.as_ref()?, slides.get()?, &view)))?;
+        ink.with(|ink| markup(size.get(), &found, ink.as_ref()?))
     };
     // Nothing is drawn before the style sheets are there.
     let shown = Memo::new(move |_| size.get().0 >= 1.0 && ink.with(Option::is_some));
@@ -98,14 +111,15 @@ pub fn Plate(
                 <canvas node_ref=canvas aria-hidden="true"></canvas>
             </Show>
             <Show when=move || shown.get()>
-                <Well facts=facts view=view answer=answer />
+                <Show when=move || sliding.get()><div class="lines" aria-hidden="true" inner_html=at_finger></div></Show>
+                <Well facts=seen told=facts view=view answer=answer />
                 <p class="scale-note">{scale_note}</p>
                 <Show when=move || answer.with(|answer| answer.sweep.is_none())>
                     <p class="no-curve">{words().picture.nothing_to_draw}</p>
                 </Show>
                 <Show when=move || !on_paper>
                     <Probe answer=answer view=view />
-                    {movable.then(|| view! { <Target depth=depth on_surface=on_surface view=view held=held on_grab=on_grab on_depth=on_depth /> })}
+                    {movable.then(|| view! { <Target depth=depth on_surface=on_surface view=view held=held slides=slides on_grab=on_grab on_depth=on_depth /> })}
                 </Show>
             </Show>
         </div>

@@ -11,9 +11,9 @@ use super::saving::Dimension;
 use super::well_words::head_right;
 use super::{beside, names, saving, sizes};
 use crate::locale::{self, words};
-use wellwright_core::evaluate::{Basis, Crossing, Evaluation, Sweep};
+use wellwright_core::evaluate::{Basis, Crossing, Evaluation, Here, Sweep};
 use wellwright_core::job::Way;
-use wellwright_core::quantity::{Entry, Length, UnitSystem};
+use wellwright_core::quantity::{Entry, Length, UnitSystem, feet};
 
 /// How a picture is looked at.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -52,7 +52,9 @@ impl View {
         }
     }
 
-    fn board(&self) -> Board {
+    /// Room for words, all of it free.
+    #[must_use]
+    pub fn board(&self) -> Board {
         let bounds = Rect {
             left: self.layout.rod_right() + 3.0,
             top: 0.0,
@@ -70,11 +72,22 @@ pub type Ends = [Sweep; 2];
 /// line.
 #[must_use]
 pub fn picture(answer: &Evaluation, view: &View, band: Option<&Ends>) -> Picture {
+    let target = answer.inputs.pump_setting.as_ref().map_or(feet(0.0), |known| known.value);
+    drawn(answer, (answer.here.as_ref(), target), view, band)
+}
+
+/// The same without anything that stands at the job's depth: what stays while that depth moves.
+#[must_use]
+pub fn standing(answer: &Evaluation, view: &View, band: Option<&Ends>) -> Picture {
+    drawn(answer, (None, feet(0.0)), view, band)
+}
+
+fn drawn(answer: &Evaluation, (here, target): (Option<&Here>, Length), view: &View, band: Option<&Ends>) -> Picture {
     let mut board = view.board();
     let mut marks = Vec::new();
     let ground = view.layout.ground;
     board.keep_off(Rect { left: view.layout.rod, top: ground - 3.0, right: view.layout.width, bottom: ground + 3.0 });
-    let target = answer.inputs.pump_setting.as_ref().map_or(ground, |known| view.layout.scale(view.end).y(known.value));
+    let target = view.layout.scale(view.end).y(target);
     let middle = view.layout.rod_middle();
     board.keep_off(Rect { left: middle - 22.0, top: target - 22.0, right: middle + 22.0, bottom: target + 22.0 });
     let figures = rod_figures(view, &board);
@@ -86,7 +99,7 @@ pub fn picture(answer: &Evaluation, view: &View, band: Option<&Ends>) -> Picture
             if let Some(ends) = band {
                 bands(sweep, ends, view, &mut marks);
             }
-            curves(answer, sweep, view, &mut board, &mut marks);
+            curves(here, sweep, view, &mut board, &mut marks);
         }
         None => ground_line(view, &mut marks),
     }
@@ -112,11 +125,10 @@ fn bands(sweep: &Sweep, ends: &Ends, view: &View, marks: &mut Vec<Mark>) {
     }
 }
 
-fn curves(answer: &Evaluation, sweep: &Sweep, view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
+fn curves(here: Option<&Here>, sweep: &Sweep, view: &View, board: &mut Board, marks: &mut Vec<Mark>) {
     let (layout, grid) = (&view.layout, view.grid(sweep));
     let ways = [WayLine::of(&sweep.ways[0], &grid), WayLine::of(&sweep.ways[1], &grid)];
     cost_axis(&grid, view, board, marks);
-    let here = answer.here.as_ref();
     let spots = here.map(|here| here::spots(here, &grid)).unwrap_or_default();
     let under = marks.len();
     let others = beside::lines(sweep, &grid);

@@ -1,5 +1,6 @@
 //! The rod's sliding target: the handle of the depth, by pointer and by keys.
 
+use super::pace::Pace;
 use super::scale::{Scale, meters};
 use super::spec::View;
 use crate::locale::{self, words};
@@ -82,6 +83,8 @@ pub fn Target(
     view: Memo<View>,
     /// Whether a finger holds it.
     held: RwSignal<bool>,
+    /// The depth under the finger.
+    slides: RwSignal<Option<Length>>,
     /// Called when a drag or a run of key presses begins.
     on_grab: Callback<()>,
     /// Called with a new depth.
@@ -93,7 +96,8 @@ pub fn Target(
     let scale = move || view.with(|view| view.layout.scale(view.end));
     let y = move || depth.get().map_or(scale().ground, |depth| scale().y(depth));
     let system = move || view.get().system;
-    let slide = drag(rod, depth, view, held, on_depth);
+    let pace = Pace::of(on_depth);
+    let slide = Drag { rod, depth, view, held, slides, pace, grip: StoredValue::new(None) };
     let press = move |event: PointerEvent| {
         if event.button() == 0 {
             on_grab.run(());
@@ -105,6 +109,8 @@ pub fn Target(
     };
     // A target that is taken away while it is held is let go after its values are gone.
     let release = move |_: PointerEvent| {
+        pace.finish();
+        let _ = slides.try_set(None);
         let _ = held.try_set(false);
     };
     let key = move |event: KeyboardEvent| {
@@ -197,18 +203,9 @@ struct Drag {
     depth: Memo<Option<Length>>,
     view: Memo<View>,
     held: RwSignal<bool>,
-    on_depth: Callback<Entry>,
+    slides: RwSignal<Option<Length>>,
+    pace: Pace,
     grip: StoredValue<Option<Grip>>,
-}
-
-fn drag(
-    rod: NodeRef<Div>,
-    depth: Memo<Option<Length>>,
-    view: Memo<View>,
-    held: RwSignal<bool>,
-    on_depth: Callback<Entry>,
-) -> Drag {
-    Drag { rod, depth, view, held, on_depth, grip: StoredValue::new(None) }
 }
 
 impl Drag {
@@ -239,7 +236,8 @@ impl Drag {
     fn go(self, grip: Grip, at: f64) {
         let entry = grip.depth(at, self.view.get_untracked().system);
         if self.depth.get_untracked() != Some(length(entry)) {
-            self.on_depth.run(entry);
+            self.slides.set(Some(length(entry)));
+            self.pace.ask(entry);
         }
     }
 }

@@ -157,8 +157,10 @@ fn rod(frame: &Frame, view: &View, out: &mut Vec<Stroke>) {
 /// The well section. It is one picture to a reader, described whole.
 #[component]
 pub fn Well(
-    /// What the job says.
+    /// What the job says, with its pump where a finger holds it.
     facts: Memo<Facts>,
+    /// What is told of it.
+    told: Memo<Facts>,
     /// How the picture is looked at.
     view: Memo<View>,
     /// The evaluation, for the words of the picture.
@@ -183,7 +185,7 @@ pub fn Well(
     });
     let whole = move || {
         let View { basis, system, money, .. } = view.get();
-        answer.with(|answer| described(&facts.get(), answer, money.then_some(basis), system))
+        answer.with(|answer| described(&told.get(), answer, money.then_some(basis), system))
     };
     let leaders = Memo::new(move |_| lettered.with(|words| words.leaders.clone()));
     let texts = Memo::new(move |_| lettered.with(|words| words.words.clone()));

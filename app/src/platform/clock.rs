@@ -15,6 +15,12 @@ pub fn now() -> String {
     [today(), time].join("T")
 }
 
+/// Milliseconds since some moment: to tell how long something took.
+#[must_use]
+pub fn milliseconds() -> f64 {
+    Date::now()
+}
+
 /// The day that it is where the user is, as `2026-11-01`.
 #[must_use]
 pub fn today() -> String {

@@ -254,6 +254,24 @@ const ROWS: [Row; 15] = [
 const LEAST_DR_WALL: f64 = 0.062;
 const LEAST_SIDR_WALL: f64 = 0.060;
 
+/// Share of its rating at 73 °F that PVC pipe keeps in warmer water, °F and share. From memory, as plumbing handbooks and
+/// makers of the pipe print it after [astm-d1785]; above 140 °F it is not to be used.
+pub const PVC_WARM: [(f64, f64); 8] = [
+    (73.0, 1.00),
+    (80.0, 0.88),
+    (90.0, 0.75),
+    (100.0, 0.62),
+    (110.0, 0.51),
+    (120.0, 0.40),
+    (130.0, 0.31),
+    (140.0, 0.22),
+];
+/// The same of polyethylene PE 4710. From memory, after [ppi-handbook].
+pub const PE_WARM: [(f64, f64); 7] =
+    [(80.0, 1.00), (90.0, 0.90), (100.0, 0.78), (110.0, 0.75), (120.0, 0.63), (130.0, 0.57), (140.0, 0.50)];
+/// Share of its rating that threaded PVC pipe of schedule 80 keeps: [astm-d1785], appendix.
+pub const THREADED: f64 = 0.5;
+
 /// One size of a series.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PipeSize {

@@ -87,19 +87,6 @@ pub fn dead_head_on_pipe(shut_off: Length, density: MassDensity) -> Result<Press
     pressure_of_head(shut_off, density)
 }
 
-/// The least of the ratings of what stands in the pressure; `None` for none.
-///
-/// # Units
-/// Gauge pressures.
-/// # Range
-/// Any; NaN is passed over.
-/// # Source
-/// The weakest part fails first.
-#[must_use]
-pub fn weakest(ratings: &[Pressure]) -> Option<Pressure> {
-    ratings.iter().copied().filter(|rating| !rating.is_nan()).reduce(Pressure::min)
-}
-
 /// True where the pump alone can burst the weakest part: a relief valve for its full flow belongs before any valve.
 /// Equality passes.
 ///

@@ -9,6 +9,7 @@ pub mod hazen_williams;
 pub mod head;
 pub mod level;
 pub mod line;
+pub mod pipe_rating;
 pub mod properties;
 pub mod string;
 pub mod surge;

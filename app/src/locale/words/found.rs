@@ -16,7 +16,12 @@ pub struct Found {
     pub far_from_best: fn(&str) -> String,
     pub npsh_short: fn(&str, &str) -> String,
     pub over_rating: fn(&str, &str) -> String,
-    pub pipe_over_rating: fn(&str, &str) -> String,
+    pub pipe: fn(Part) -> Text,
+    pub pipe_over_rating: fn(Text, &str, &str) -> String,
+    pub surge_over_rating: fn(Text, &str, &str) -> String,
+    pub dead_head_unknown: fn(&str) -> String,
+    pub setpoint_over_rating: fn(&str, &str) -> String,
+    pub house_pressure: fn(&str, &str) -> String,
     pub does_not_fit: fn(&str, &str) -> String,
     pub day_average: fn(&str) -> String,
     pub cools_above: fn(&str) -> String,
@@ -70,9 +75,34 @@ pub const ENGLISH: Found = Found {
             "Against a shut valve the pump builds {gauge}, the weakest part is rated {rating}. Fit a relief valve for full flow, with no valve before it; cap the speed; or use stronger parts."
         )
     },
-    pipe_over_rating: |pressure, rating| {
+    pipe: |part| match part {
+        Part::Drop => "Drop pipe",
+        Part::Suction => "Suction pipe",
+        Part::Surface => "Surface pipe",
+    },
+    pipe_over_rating: |part, pressure, rating| {
         format!(
-            "Against a shut valve the drop pipe holds back {pressure}, and it is rated {rating} in cool water, less at threads. Take a stronger pipe, or cap the speed."
+            "{part}: it holds back {pressure}, against a shut valve where that is known, and {rating} of its rating are left in this water, threads of schedule 80 counted. Take a stronger pipe, or cap the speed."
+        )
+    },
+    surge_over_rating: |part, pressure, rating| {
+        format!(
+            "{part}: water that stops at once brings {pressure}, and {rating} of its rating are left in this water. Stop it slowly, place a check valve at the pump, or take a stronger pipe."
+        )
+    },
+    dead_head_unknown: |rating| {
+        format!(
+            "What the pump builds against a shut valve is not known. Enter its curve or its shut-off head, and hold it against the {rating} of the weakest part; fit a relief valve for full flow, with no valve before it."
+        )
+    },
+    setpoint_over_rating: |setpoint, rating| {
+        format!(
+            "The pressure of {setpoint} is no less than the {rating} that the weakest part is rated for. Hold less, or use stronger parts."
+        )
+    },
+    house_pressure: |pressure, limit| {
+        format!(
+            "People are served and up to {pressure} may stand at the house: plumbing codes ask for a pressure-reducing valve above {limit}."
         )
     },
     does_not_fit: |inner, outer| {
@@ -177,9 +207,34 @@ pub const SPANISH: Found = Found {
             "Contra válvula cerrada la bomba da {gauge}; la parte más débil es de {rating}. Ponga válvula de alivio para todo el gasto, sin válvula antes; limite la velocidad; o use partes de mayor presión nominal."
         )
     },
-    pipe_over_rating: |pressure, rating| {
+    pipe: |part| match part {
+        Part::Drop => "Columna",
+        Part::Suction => "Succión",
+        Part::Surface => "Tubería en superficie",
+    },
+    pipe_over_rating: |part, pressure, rating| {
         format!(
-            "Contra válvula cerrada la columna retiene {pressure}, y su presión nominal es {rating} con agua fría, menos en roscas. Use un tubo más resistente o limite la velocidad."
+            "{part}: retiene {pressure}, contra válvula cerrada donde se sabe, y en esta agua le quedan {rating} de su presión nominal, contando roscas en cédula 80. Use un tubo más fuerte o limite la velocidad."
+        )
+    },
+    surge_over_rating: |part, pressure, rating| {
+        format!(
+            "{part}: si el agua se para de golpe llega a {pressure}, y en esta agua le quedan {rating} de su presión nominal. Párela despacio, ponga una válvula de retención en la bomba, o use un tubo más fuerte."
+        )
+    },
+    dead_head_unknown: |rating| {
+        format!(
+            "No se sabe qué presión da la bomba contra válvula cerrada. Escriba su curva o su carga a válvula cerrada y compárela con los {rating} de la parte más débil; ponga una válvula de alivio para todo el gasto, sin válvula antes de ella."
+        )
+    },
+    setpoint_over_rating: |setpoint, rating| {
+        format!(
+            "La presión de {setpoint} no es menor que los {rating} que aguanta la parte más débil. Mantenga menos o use partes más fuertes."
+        )
+    },
+    house_pressure: |pressure, limit| {
+        format!(
+            "Se da servicio a personas y en la casa puede haber hasta {pressure}: los códigos de plomería piden una válvula reductora de presión arriba de {limit}."
         )
     },
     does_not_fit: |inner, outer| {

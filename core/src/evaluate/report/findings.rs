@@ -35,7 +35,9 @@ fn about(finding: &Finding) -> Told {
         Finding::ReadingStop { reading } => vec![("reading", json!(reading))],
         Finding::AssumptionDecides { field } => vec![("field", json!(field.path()))],
         Finding::DemandNotMet { by, .. } => vec![("by", json!(by))],
-        Finding::PipeFast { part, .. } | Finding::PipeOverRating { part, .. } => vec![("part", json!(part))],
+        Finding::PipeFast { part, .. }
+        | Finding::PipeOverRating { part, .. }
+        | Finding::SurgeOverRating { part, .. } => vec![("part", json!(part))],
         Finding::CurveOdd { warning } => vec![("why", json!(odd(warning)))],
         Finding::EnclosureWrong { enclosure, lacks, plainest } => {
             vec![
@@ -76,7 +78,12 @@ fn numbers(finding: &Finding) -> Told {
         Finding::DutyNotMet { flow } => vec![("actual", gpm(flow))],
         Finding::DayAverage { flow } => vec![("actual", gpm(flow))],
         Finding::CoolsAbove { least_flow } => vec![("limit", gpm(least_flow))],
-        Finding::PipeOverRating { pressure, rating, .. } => pair(psi(pressure), psi(rating)),
+        Finding::PipeOverRating { pressure, rating, .. } | Finding::SurgeOverRating { pressure, rating, .. } => {
+            pair(psi(pressure), psi(rating))
+        }
+        Finding::DeadheadUnknown { rating } => vec![("limit", psi(rating))],
+        Finding::SetpointOverRating { setpoint, rating } => pair(psi(setpoint), psi(rating)),
+        Finding::HousePressureHigh { pressure, limit } => pair(psi(pressure), psi(limit)),
         Finding::MotorDoesNotFit { inner, outer } => pair(feet(inner), feet(outer)),
         Finding::FarFromBest { share } => vec![("actual", figure(100.0 * share, Unit::Percent))],
         Finding::NpshShort { available, required } => pair(feet(available), feet(required)),

@@ -2,9 +2,9 @@
 
 use super::beyond::beyond;
 use super::pump::{NoDuty, Pumping};
-use super::{Water, counted_service_factor};
+use super::{Water, counted_service_factor, pressure};
 use crate::finding::{Finding, Supplier};
-use crate::job::{Control, DemandBy, Field, Inputs, Job, Part, Way};
+use crate::job::{Control, DemandBy, Field, Inputs, Job, Way};
 use crate::pump::curve::PumpCurve;
 use crate::pump::motor::running_current;
 use crate::pump::operating_point::NoOperatingPoint;
@@ -15,7 +15,7 @@ use crate::water::line::usual_speed;
 /// Least distance from the pump to the well's bottom, feet: common practice, for sand and sludge.
 pub const NEAR_BOTTOM_FEET: f64 = 10.0;
 /// Share of a limit that rounding may pass: a change of units costs the last digits.
-const SLACK: f64 = 1e-9;
+pub(super) const SLACK: f64 = 1e-9;
 /// Least band of useful frequencies, hertz: common practice.
 pub(crate) const LEAST_BAND: f64 = 5.0;
 /// Flow over the flow of best efficiency that pumps are run at for long: common practice.
@@ -46,14 +46,8 @@ pub(crate) fn findings(job: &Job, inputs: &Inputs, water: &Water) -> Vec<Finding
     found.extend(npsh_short(inputs, water));
     found.extend(day_average(job, water));
     found.extend(does_not_fit(inputs));
-    found.extend(pipe_over_rating(water));
     found.extend(cools_above(job, inputs, water));
-    found.extend(
-        water
-            .dead_head
-            .filter(|dead| dead.over)
-            .map(|dead| Finding::DeadheadOverRating { gauge: dead.gauge, rating: dead.rating.value }),
-    );
+    found.extend(pressure::findings(job, inputs, water));
     found.extend(cooling_low(water));
     found.extend(overloaded(job, inputs, water));
     found.extend(water.pump.as_ref().and_then(|pump| narrow_band(job, pump)));
@@ -176,14 +170,6 @@ fn does_not_fit(inputs: &Inputs) -> Option<Finding> {
         .filter_map(|(inner, outer)| inner.zip(outer))
         .find(|(inner, outer)| *outer < *inner * LEAST_ROOM)?;
     Some(Finding::MotorDoesNotFit { inner, outer })
-}
-
-/// The drop pipe against a shut valve, where its series is rated.
-fn pipe_over_rating(water: &Water) -> Option<Finding> {
-    let pressure = water.dead_head?.on_pipe?;
-    let drop = water.system.as_ref()?.pipes.iter().find(|pipe| pipe.part == Part::Drop)?;
-    let rating = drop.size?.pressure_rating()?;
-    (pressure > rating * (1.0 + SLACK)).then_some(Finding::PipeOverRating { part: drop.part, pressure, rating })
 }
 
 /// A drive lets the flow fall to what is drawn, however little.

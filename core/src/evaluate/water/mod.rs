@@ -4,6 +4,7 @@ mod beyond;
 mod demand;
 mod findings;
 mod line;
+mod pressure;
 mod pump;
 mod safety;
 mod well;
