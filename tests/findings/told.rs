@@ -44,11 +44,6 @@ fn jobs() -> Vec<(Job, &'static [Told])> {
     };
     let mut aluminum = with(house(), &[(Field::MotorPower, 200.0)]);
     aluminum.choices.metal = Some(Metal::Aluminum);
-    let mut plastic = house();
-    let pick = &mut plastic.choices.pipes[Part::Drop as usize];
-    (pick.series, pick.size) = (Some(Series::PvcSchedule40), Nominal::named("1-1/2"));
-    let mut people = with(house(), &[(Field::People, 40.0)]);
-    people.choices.demand = Some(DemandBy::PeopleAndStock);
     let bottom = [(Field::WellDepth, 471.0), (Field::PumpSetting, 470.0), (Field::ScreenTop, 470.0)];
     let curve = "0.1,820,1\n25,676,60\n40,362,44\n";
     vec![
@@ -89,10 +84,20 @@ fn jobs() -> Vec<(Job, &'static [Told])> {
         (with(house(), &[(Field::CutIn, 61.0)]), &[("BEYOND_FORMULAS", &[])]),
         (curved("", &[(Field::MotorDiameter, 7.0)]), &[("MOTOR_DOES_NOT_FIT", PAIR)]),
         (house(), &[("COOLS_ABOVE", &["limit"])]),
-        (
-            plastic,
-            &[("PIPE_OVER_RATING", &["actual", "limit", "part"]), ("SURGE_OVER_RATING", &["actual", "limit", "part"])],
-        ),
+    ]
+}
+
+/// Jobs of the pressure and of the pipes that hold it.
+fn of_pressure() -> Vec<(Job, &'static [Told])> {
+    const PAIR: &[&str] = &["actual", "limit"];
+    const OF_PART: &[&str] = &["actual", "limit", "part"];
+    let mut plastic = house();
+    let pick = &mut plastic.choices.pipes[Part::Drop as usize];
+    (pick.series, pick.size) = (Some(Series::PvcSchedule40), Nominal::named("1-1/2"));
+    let mut people = with(house(), &[(Field::People, 40.0)]);
+    people.choices.demand = Some(DemandBy::PeopleAndStock);
+    vec![
+        (plastic, &[("PIPE_OVER_RATING", OF_PART), ("SURGE_OVER_RATING", OF_PART)]),
         (with(house(), &[(Field::Pressure, 130.0)]), &[("SETPOINT_OVER_RATING", PAIR)]),
         (without(house(), &[Field::ShutOffHead]), &[("DEADHEAD_UNKNOWN", &["limit"])]),
         (people, &[("DAY_AVERAGE", &["actual"]), ("HOUSE_PRESSURE_HIGH", PAIR)]),
@@ -100,7 +105,7 @@ fn jobs() -> Vec<(Job, &'static [Told])> {
 }
 
 fn all() -> impl Iterator<Item = (Job, &'static [Told])> {
-    jobs().into_iter().chain(of_prices()).chain(power_told::jobs())
+    jobs().into_iter().chain(of_pressure()).chain(of_prices()).chain(power_told::jobs())
 }
 
 /// Every code of the water, the pump and the lead.

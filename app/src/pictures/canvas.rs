@@ -1,7 +1,7 @@
 //! A picture on a canvas of the page.
 
 use super::batch::Batch;
-use super::draw::draw;
+use super::draw::{Onto, draw};
 use super::ink::Ink;
 use super::spec::Picture;
 use leptos::prelude::window;
@@ -18,7 +18,7 @@ pub fn paint(canvas: &HtmlCanvasElement, size: (f64, f64), picture: &Picture, in
         canvas.set_height(height);
     }
     let Some(backend) = Batch::on(canvas) else { return };
-    if let Err(error) = draw(&backend.into_drawing_area(), picture, ink, ratio) {
+    if let Err(error) = draw(&backend.into_drawing_area(), picture, ink, Onto { ratio, letters: 1.0, covers: true }) {
         leptos::logging::error!("The picture could not be drawn: {error}");
     }
 }

@@ -22,16 +22,29 @@ const DOTTED: (f64, f64) = (2.0, 4.0);
 struct Sheet<'a, B: DrawingBackend> {
     area: &'a DrawingArea<B, Shift>,
     ink: &'a Ink,
-    ratio: f64,
+    onto: Onto,
 }
 
-/// Draws a picture; `ratio` is the number of pixels of the area per pixel of the page.
+/// What a picture is drawn onto.
+#[derive(Debug, Clone, Copy)]
+pub struct Onto {
+    /// Pixels of the area per pixel of the page.
+    pub ratio: f64,
+    /// Size that the area wants named for letters of size 1.
+    pub letters: f64,
+    /// Whether it covers what lies under it.
+    pub covers: bool,
+}
+
+/// Draws a picture.
 ///
 /// # Errors
 /// Those of the backend.
-pub fn draw<B: DrawingBackend>(area: &DrawingArea<B, Shift>, picture: &Picture, ink: &Ink, ratio: f64) -> Done<B> {
-    let sheet = Sheet { area, ink, ratio };
-    area.fill(&ink.color(Tint::Sheet))?;
+pub fn draw<B: DrawingBackend>(area: &DrawingArea<B, Shift>, picture: &Picture, ink: &Ink, onto: Onto) -> Done<B> {
+    let sheet = Sheet { area, ink, onto };
+    if onto.covers {
+        area.fill(&ink.color(Tint::Sheet))?;
+    }
     for mark in &picture.marks {
         sheet.mark(mark)?;
     }
@@ -43,7 +56,7 @@ pub fn draw<B: DrawingBackend>(area: &DrawingArea<B, Shift>, picture: &Picture, 
 
 impl<B: DrawingBackend> Sheet<'_, B> {
     fn px(&self, value: f64) -> i32 {
-        (value * self.ratio).round() as i32
+        (value * self.onto.ratio).round() as i32
     }
 
     fn place(&self, point: Point) -> (i32, i32) {
@@ -52,7 +65,7 @@ impl<B: DrawingBackend> Sheet<'_, B> {
 
     /// Width of a pen in whole pixels of the area, the thinner where it lies between, never none.
     fn width(&self, pen: Pen) -> i32 {
-        ((self.ink.pen(pen) * self.ratio - 0.25).round() as i32).max(1)
+        ((self.ink.pen(pen) * self.onto.ratio - 0.25).round() as i32).max(1)
     }
 
     fn mark(&self, mark: &Mark) -> Done<B> {
@@ -120,7 +133,7 @@ impl<B: DrawingBackend> Sheet<'_, B> {
             Anchor::Middle => ((rect.left + rect.right) / 2.0, HPos::Center),
             Anchor::End => (rect.right, HPos::Right),
         };
-        let size = self.ink.lettering.size(label.hand.letters) * self.ratio;
+        let size = self.ink.lettering.size(label.hand.letters) * self.onto.ratio * self.onto.letters;
         let weight = if label.hand.bold { FontStyle::Bold } else { FontStyle::Normal };
         let color = self.ink.color(label.hand.tint);
         let style = TextStyle::from(FontDesc::new(FontFamily::Name(&self.ink.face), size, weight))

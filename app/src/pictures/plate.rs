@@ -10,7 +10,7 @@ use super::room::{follow_size, pens, printing};
 use super::scale::scale_end;
 use super::spec::{Ends, View, picture, standing};
 use super::target::Target;
-use super::vector::markup;
+use super::vector::{markup, markup_over};
 use super::well::Well;
 use crate::locale::words;
 use crate::state::Theme;
@@ -94,7 +94,7 @@ pub fn Plate(
     let at_finger = move || {
         let view = view.get();
         let found = answer.with(|answer| Some(moving(answer.sweep.as_ref()?, slides.get()?, &view)))?;
-        ink.with(|ink| markup(size.get(), &found, ink.as_ref()?))
+        ink.with(|ink| markup_over(size.get(), &found, ink.as_ref()?))
     };
     // Nothing is drawn before the style sheets are there.
     let shown = Memo::new(move |_| size.get().0 >= 1.0 && ink.with(Option::is_some));

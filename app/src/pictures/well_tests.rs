@@ -1,7 +1,7 @@
 //! Wells of very different depths: everything at its depth, words on nothing else, broken only where it should be.
 #![allow(clippy::unwrap_used)]
 
-use super::draw::draw;
+use super::draw::{Onto, draw};
 use super::facts::{Facts, described};
 use super::frame::{Bottom, Frame};
 use super::ink::Ink;
@@ -417,7 +417,7 @@ fn the_same_picture_is_drawn_as_svg() {
     let mut svg = String::new();
     {
         let area = SVGBackend::with_string(&mut svg, (840, 500)).into_drawing_area();
-        draw(&area, &drawn, &ink, 1.0).unwrap();
+        draw(&area, &drawn, &ink, Onto { ratio: 1.0, letters: 1.0, covers: true }).unwrap();
     }
     assert_eq!(svg.matches("<text").count(), drawn.labels.len());
     for label in &drawn.labels {
