@@ -124,7 +124,7 @@ impl At<'_> {
         let by = |control| {
             let rows = rows(job, inputs, water, control)?.ok()?;
             let flows: Option<Vec<PowerFlow>> =
-                { shares(&rows, motor, water)?.into_iter().map(|load| self.flow(load)).collect() };
+                shares(&rows, motor, water)?.into_iter().map(|load| self.flow(load)).collect();
             let rows = flows?;
             Some(Controlled {
                 energy: rows.iter().map(|flow| kilowatt_hours(flow.metered, flow.load.hours)).sum(),

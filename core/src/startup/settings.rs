@@ -179,6 +179,15 @@ pub fn settings(job: &Job, answer: &Evaluation) -> Vec<Setting> {
     found
 }
 
+/// How long the pump may be dry, and the wait after that.
+fn dry_times() -> [Setting; 2] {
+    let seconds = |code, value| Setting::figure(code, value, Unit::Second);
+    [
+        seconds(SettingCode::DryRunTime, DRY_FOR).within(Some(2.0), Some(DRY_FOR)),
+        seconds(SettingCode::DryRunWait, DRY_WAIT).within(Some(DRY_WAIT), None),
+    ]
+}
+
 struct Sheet<'a> {
     job: &'a Job,
     answer: &'a Evaluation,
@@ -309,16 +318,14 @@ impl Sheet<'_> {
             // A motor at light load draws more than its nameplate tells: three quarters of that may never be passed.
             Some(_) if motor.is_some_and(|motor| motor.light) => {
                 found.push(Setting::word(S::DryRun, Word::Learned));
-                found.push(Setting::figure(S::DryRunTime, DRY_FOR, Unit::Second).within(Some(2.0), Some(DRY_FOR)));
-                found.push(Setting::figure(S::DryRunWait, DRY_WAIT, Unit::Second).within(Some(DRY_WAIT), None));
+                found.extend(dry_times());
             }
             Some((running, trip)) => {
                 let [low, high] = DRY_RANGE.map(|share| share * in_amperes(running));
                 found.push(
                     Setting::at_most(S::DryRun, in_amperes(trip), Unit::Ampere, TENTH).within(Some(low), Some(high)),
                 );
-                found.push(Setting::figure(S::DryRunTime, DRY_FOR, Unit::Second).within(Some(2.0), Some(DRY_FOR)));
-                found.push(Setting::figure(S::DryRunWait, DRY_WAIT, Unit::Second).within(Some(DRY_WAIT), None));
+                found.extend(dry_times());
             }
             None => found.push(Setting::missing(S::DryRun, self.waits())),
         }

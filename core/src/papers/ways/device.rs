@@ -1,11 +1,11 @@
 //! The working of the overcurrent device ahead of a way.
 
 use super::Case;
-use super::supply::{RATED_INPUT, put_rated_input};
+use super::supply::{RATED_INPUT, of_fixed_loads, put_rated_input};
 use crate::evaluate::DeviceBy;
 use crate::finding::Finding;
 use crate::job::Origin;
-use crate::papers::lead::{CURRENT, NAMEPLATE};
+use crate::papers::lead::NAMEPLATE;
 use crate::papers::math::{Math, Symbol, formula};
 use crate::papers::name::Name;
 use crate::papers::sheet::{Sheet, current};
@@ -17,13 +17,6 @@ const DEVICE: Symbol = Symbol::of("I", "d");
 const LEAST: Symbol = Symbol::of("I", "d1");
 /// Largest inverse-time breaker ahead of a motor, over its full-load current.
 const BRANCH_BREAKER: f64 = 2.5;
-
-/// What the conductors of fixed loads must carry.
-fn needed(case: &Case, sheet: &mut Sheet) -> Vec<Math> {
-    sheet.put(CURRENT, Name::MotorCurrent, current(case.motor.sizing), Origin::WorkedOut);
-    // Two lines pass straight through: output over input volts is 1.
-    formula![Math::Min(formula![1.25, "·", RATED_INPUT], formula![2.5, "·", CURRENT])]
-}
 
 pub(super) fn device(case: &Case, mut sheet: Sheet) -> Option<Working> {
     let draw = case.draw()?;
@@ -46,7 +39,7 @@ pub(super) fn device(case: &Case, mut sheet: Sheet) -> Option<Working> {
     // A converter's conductors may be smaller than its nameplate asks, and its device protects them.
     let article = matches!(case.way.family.kind, Kind::SolidStateConverter | Kind::RotaryConverter);
     let smaller = article && draw.ampacity < least.1;
-    let least = if smaller { (needed(case, &mut sheet), draw.ampacity) } else { least };
+    let least = if smaller { (of_fixed_loads(case, &mut sheet), draw.ampacity) } else { least };
     let least_shown = sheet.step(LEAST, least.0, current(least.1));
     let result = sheet.put(DEVICE, name, current(draw.device), origin);
     // One that the article gives is judged by itself.

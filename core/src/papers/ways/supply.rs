@@ -48,15 +48,20 @@ pub(super) fn ampacity(case: &Case, mut sheet: Sheet) -> Option<Working> {
     Some(Working { limit, ..sheet.done(result, &[]) })
 }
 
+/// What the conductors ahead of a converter for fixed loads must carry.
+pub(super) fn of_fixed_loads(case: &Case, sheet: &mut Sheet) -> Vec<Math> {
+    sheet.put(CURRENT, Name::MotorCurrent, current(case.motor.sizing), Origin::WorkedOut);
+    // Two lines pass straight through: output over input volts is 1.
+    formula![Math::Min(formula![1.25, "·", RATED_INPUT], formula![2.5, "·", CURRENT])]
+}
+
 /// What the conductors must carry.
 fn put_required(case: &Case, draw: &Draw, sheet: &mut Sheet) -> Option<Measured> {
     let rated = formula![1.25, "·", RATED_INPUT];
     let formula = match case.way.family.kind {
         Kind::SolidStateConverter | Kind::RotaryConverter => {
             sheet.cite(&["nec-2023-455"]);
-            sheet.put(CURRENT, Name::MotorCurrent, current(case.motor.sizing), Origin::WorkedOut);
-            // Two lines pass straight through: output over input volts is 1.
-            vec![Math::Min(rated, formula![2.5, "·", CURRENT])]
+            of_fixed_loads(case, sheet)
         }
         Kind::SinglePhaseMotor => {
             sheet.cite(&["nec-2023-430.22"]);
