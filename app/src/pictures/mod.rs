@@ -31,6 +31,7 @@ mod pump;
 mod room;
 mod saving;
 mod scale;
+mod shapes;
 mod sizes;
 mod spec;
 mod spread;

@@ -6,8 +6,9 @@ use super::facts::{Facts, described};
 use super::frame::{Frame, Pump};
 use super::layout::Layout;
 use super::mark::Rect;
+use super::shapes::{Strokes, Texts};
 use super::spec::{View, rod_step};
-use super::well_words::{Word, Words, words_of};
+use super::well_words::{Words, words_of};
 use super::{casing, head, water};
 use leptos::prelude::*;
 use std::fmt::Write as _;
@@ -206,30 +207,4 @@ pub fn Well(
             </g>
         </svg>
     }
-}
-
-/// Each stroke is a path of its own: while the pump moves, the page touches only those that change.
-#[component]
-fn Strokes(all: Memo<Vec<Stroke>>) -> impl IntoView {
-    let count = Memo::new(move |_| all.with(Vec::len));
-    let path = move |place: usize| {
-        let one = Memo::new(move |_| all.with(|all| all.get(place).cloned()).unwrap_or_default());
-        view! { <path class=move || one.with(|one| one.0) d=move || one.with(|one| one.1.clone()) /> }
-    };
-    move || (0..count.get()).map(path).collect_view()
-}
-
-/// Each text by itself, as the strokes.
-#[component]
-fn Texts(all: Memo<Vec<Word>>) -> impl IntoView {
-    let count = Memo::new(move |_| all.with(Vec::len));
-    let text = move |place: usize| {
-        let one = Memo::new(move |_| all.with(|all| all.get(place).cloned()));
-        let of = move |what: fn(&Word) -> String| Memo::new(move |_| one.with(|one| one.as_ref().map(what)));
-        let anchor = |word: &Word| if word.end { "end" } else { "start" }.to_owned();
-        let (x, y, said) = (of(|word| word.x.to_string()), of(|word| word.y.to_string()), of(|word| word.text.clone()));
-        let (class, anchor) = (of(|word| word.class().to_owned()), of(anchor));
-        view! { <text class=class x=x y=y text-anchor=anchor>{said}</text> }
-    };
-    move || (0..count.get()).map(text).collect_view()
 }

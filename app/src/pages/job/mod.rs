@@ -416,6 +416,9 @@ pub fn Picture(
     // Both ends are evaluated whole: the curve between them is as exact as the curve itself.
     let ends = Memo::new(move |_| {
         let shown = desk.band.get();
+        if shown == Band::None {
+            return None;
+        }
         let (job, sense) = (open.sheet.with(|sheet| sheet.job.clone()), desk.sense.get());
         let [low, high] = open.answer.with(|answer| band(&job, answer, shown))?;
         let sweep = |answer: Evaluation| answer.in_sense(sense).sweep;
