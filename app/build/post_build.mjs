@@ -1,11 +1,13 @@
 // Runs after each build of Trunk, on what it made, and stops the build if that has another shape.
 // It moves the inline start script to a file, so that the security policy can forbid inline
 // scripts; it names the script files and the program by their final bytes, so that a name never
-// stands for two contents; it joins the style sheets; it writes the policy, and last the worker that
-// keeps all of it on the device.
+// stands for two contents; it joins the style sheets; it puts what stands there at first on the page; it writes the policy,
+// then the worker that keeps all of it on the device, and last, in a build to give away, each file once more as a host may
+// send it, pressed beforehand.
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
+import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 
 const policy = [
   "default-src 'none'",
@@ -81,18 +83,22 @@ const start = replaceOnce(
 const startName = `start-${digest(start)}.js`;
 writeFileSync(join(folder, startName), start);
 
-const source = (name) => readFileSync(join(import.meta.dirname, '../offline', name), 'utf8');
-// The browser's offer of a place on the home screen, or a failure, may come early: what listens for them stands first.
-const early = ['crash', 'keep'].map((name) => {
-  const text = source(`${name}.js`);
-  const file = `${name}-${digest(text)}.js`;
-  writeFileSync(join(folder, file), text);
-  return `<script src="./${file}"></script>`;
-});
-html = replaceOnce(html, inline, `${early.join('')}<script type="module" src="./${startName}"></script>`);
+const source = (path) => readFileSync(join(import.meta.dirname, '..', path), 'utf8');
+// The browser's offer of a place on the home screen, or a failure, may come early: what listens for them stands first. Behind
+// a policy a browser looks for no file ahead of where it reads: one script is one wait, and what starts the program is
+// named before it.
+const early = ['offline/crash', 'offline/keep', 'first/first'].map((path) => `{\n${source(`${path}.js`)}}\n`).join('');
+const earlyName = `early-${digest(early)}.js`;
+writeFileSync(join(folder, earlyName), early);
+const glueLink = new RegExp(`<link rel="modulepreload" href="\\./${glueFile.replaceAll('.', '\\.')}"[^>]*>`);
+html = replaceOnce(html, glueLink, '');
+const ahead = [glueName, startName].map((name) => `<link rel="modulepreload" href="./${name}">`).join('');
+html = replaceOnce(html, inline, `<script src="./${earlyName}"></script><script type="module" src="./${startName}"></script>`);
+html = replaceOnce(html, `<link rel="stylesheet" href="./${styleName}">`, `<link rel="stylesheet" href="./${styleName}">${ahead}`);
+// What stands there until the program has come.
+html = replaceOnce(html, /<div id="first"><\/div>/, () => `<div id="first">${source('first/page.html')}</div>`);
 // WebKit would load the program twice: once for this link, once for the script.
 html = replaceOnce(html, /<link rel="preload"[^>]*\.wasm"[^>]*>/, '');
-html = replaceOnce(html, `./${glueFile}`, `./${glueName}`);
 html = replaceOnce(
   html,
   /<meta charset="utf-8"\s*\/?>/,
@@ -102,6 +108,8 @@ html = replaceOnce(
 for (const leftover of [wasmFile, glueFile, ' integrity=', '<style', '<script>']) {
   if (html.includes(leftover)) throw new Error(`index.html should not hold ${leftover}`);
 }
+// Lines that links left empty.
+html = html.replaceAll(/\n\s*\n/g, '\n');
 writeFileSync(join(folder, 'index.html'), html);
 
 // Every file of this build; the worker is known by a digest over them, names and bytes.
@@ -114,5 +122,17 @@ for (const file of files) whole.update(`${file}\0`).update(readFileSync(join(fol
 const addresses = files.map((file) => (file === 'index.html' ? './' : `./${file}`));
 writeFileSync(
   join(folder, 'worker.js'),
-  `const build = '${whole.digest('hex').slice(0, 16)}';\nconst files = ${JSON.stringify(addresses)};\n${source('worker.js')}`,
+  `const build = '${whole.digest('hex').slice(0, 16)}';\nconst files = ${JSON.stringify(addresses)};\n${source('offline/worker.js')}`,
 );
+
+// Pictures are pressed as they are. What grows by it is left out.
+if (process.env.TRUNK_PROFILE === 'release') {
+  const sizes = (bytes) => ({ [constants.BROTLI_PARAM_QUALITY]: constants.BROTLI_MAX_QUALITY, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length });
+  for (const file of [...files, 'worker.js'].filter((name) => !name.endsWith('.png'))) {
+    const bytes = readFileSync(join(folder, file));
+    const pressed = { br: brotliCompressSync(bytes, { params: sizes(bytes) }), gz: gzipSync(bytes, { level: 9 }) };
+    for (const [ending, less] of Object.entries(pressed)) {
+      if (less.length < bytes.length) writeFileSync(join(folder, `${file}.${ending}`), less);
+    }
+  }
+}

@@ -14,7 +14,7 @@ export function listen(folder, port) {
     const forGood = /-[0-9a-f]{16}\.\w+$/.test(path);
     response.setHeader('cache-control', forGood ? 'public, max-age=31536000, immutable' : 'no-cache');
   };
-  const server = createServer(sirv(folder, { dev: true, etag: true, setHeaders }));
+  const server = createServer(sirv(folder, { dev: true, etag: true, brotli: true, gzip: true, setHeaders }));
   return new Promise((resolve, reject) => {
     server.on('error', (error) => {
       if (error.code !== 'EADDRINUSE' || port >= lastPort) return reject(error);

@@ -22,6 +22,7 @@ fn main() {
     } else {
         leptos::mount::mount_to_body(Page);
     }
+    platform::first::leave();
 }
 
 /// A screen: it stays while the pages of one job are turned.

@@ -42,6 +42,8 @@ pub use water::{
     velocity, volume, weight, whole,
 };
 pub use words::Words;
+#[cfg(test)]
+pub use words::first;
 pub use words::fields::rating;
 
 #[cfg(test)]

@@ -21,7 +21,7 @@ pub struct Ink {
 }
 
 /// Custom properties that hold colors, in the order of [`Ink::color`].
-const COLORS: [&str; 7] = ["--ink", "--hair", "--act", "--on-act", "--sheet", "--way-240", "--way-480"];
+pub const COLORS: [&str; 7] = ["--ink", "--hair", "--act", "--on-act", "--sheet", "--way-240", "--way-480"];
 /// Size of the root's letters where the browser does not say.
 const ROOT: f64 = 16.0;
 /// Custom properties that hold pens, thinnest first.

@@ -44,6 +44,8 @@ mod well_mark;
 mod well_words;
 
 #[cfg(test)]
+mod first;
+#[cfg(test)]
 mod tests;
 #[cfg(test)]
 mod well_tests;

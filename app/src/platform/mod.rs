@@ -5,6 +5,7 @@ pub mod clock;
 mod crash;
 pub mod device;
 pub mod files;
+pub mod first;
 pub mod focus;
 pub mod forms;
 pub mod frame;

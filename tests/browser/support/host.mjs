@@ -9,7 +9,8 @@ import { dist } from './site.mjs';
 export async function host(t, folder = '') {
   const root = mkdtempSync(join(tmpdir(), 'wellwright-'));
   const site = join(root, folder);
-  cpSync(dist, site, { recursive: true });
+  // Files that are pressed beforehand would stand for what is changed here.
+  cpSync(dist, site, { recursive: true, filter: (path) => !/\.(br|gz)$/.test(path) });
   let server = await listen(root, 0);
   const url = address(server) + folder;
   const stop = () =>

@@ -10,6 +10,8 @@ pub mod device;
 pub mod embed;
 pub mod equipment;
 pub mod fields;
+#[cfg(test)]
+pub mod first;
 pub mod flow;
 pub mod found;
 pub mod found_power;

@@ -37,12 +37,14 @@ use crate::parts::segmented::Segmented;
 use crate::parts::stations::{Dock, Traverse};
 use crate::parts::working::WorkingDrawer;
 use crate::pictures::Plate;
+use crate::platform::first::{self, Last};
 use crate::platform::focus;
 use crate::routes::{Page, Route};
 use crate::state::{Choice, Edit, Open, app};
 use answers::Answers;
 use bar::Bar;
 use findings::Findings;
+use headline::sentence;
 use leptos::html;
 use leptos::prelude::*;
 use nudge::Nudge;
@@ -233,8 +235,13 @@ pub fn NotFound() -> impl IntoView {
 
 #[component]
 fn Job(id: StoredValue<String>, desk: Desk, here: Memo<Page>) -> impl IntoView {
-    let open = desk.open;
+    let Desk { open, basis, .. } = desk;
     let stations = Memo::new(move |_| open.answer.with(|answer| chapter::stations(answer, open.system.get())));
+    first::keep_last(move || Last {
+        id: id.get_value(),
+        name: open.sheet.with_untracked(|sheet| sheet.job.name.clone()),
+        told: open.answer.with_untracked(|answer| sentence(answer, open.system.get_untracked(), basis.get_untracked())),
+    });
     let href = Callback::new(move |page| page_href(id, page));
     let papers = Memo::new(move |_| here.get() == Page::Papers);
     view! {

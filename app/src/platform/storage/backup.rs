@@ -13,8 +13,8 @@ const OWN: &str = "wellwright.";
 const JOB: &str = "wellwright.job.";
 const BOOK: &str = "wellwright.book.";
 const SELLER: &str = "wellwright.seller";
-/// Entries that are of use on their own device alone: what jobs were before, and what failed.
-const LEFT_OUT: [&str; 2] = ["wellwright.before.", "wellwright.errors"];
+/// Entries that are of use on their own device alone: what jobs were before, what failed, what was seen last.
+const LEFT_OUT: [&str; 3] = ["wellwright.before.", "wellwright.errors", "wellwright.last"];
 /// What tells such a file, and the version of its form.
 const SIGN: &str = "wellwright_backup";
 const VERSION: u64 = 1;
@@ -92,6 +92,7 @@ mod tests {
                 ("wellwright.book.b", "no book"),
                 ("wellwright.before.1", "yesterday"),
                 ("wellwright.errors", "[\"failed\"]"),
+                ("wellwright.last", "{\"id\":\"1\"}"),
                 ("wellwright.seller", "{\"name\":\"Pumps\"}"),
                 ("wellwright.order", "[]"),
                 ("somebody.else", "secret"),

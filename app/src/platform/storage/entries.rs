@@ -6,6 +6,7 @@
 
 use super::place::{Browser, Place};
 use super::{ORDER, Saved, there};
+use crate::platform::first;
 use crate::state::{Kept, SetAside, Sheet};
 use leptos::ev;
 use leptos::prelude::{on_cleanup, window_event_listener, window_event_listener_untyped};
@@ -78,6 +79,7 @@ pub fn keep_text(id: &str, text: &str) -> bool {
 pub fn delete(id: &str) {
     if there() {
         KNOWN.with_borrow_mut(|known| known.delete(&Browser, id));
+        first::forget_last();
     }
 }
 
