@@ -34,7 +34,7 @@
       for (const place of document.querySelectorAll('#first .last')) {
         place.querySelector('b').textContent = found.name;
         place.querySelector('span').textContent = found.told;
-        place.classList.add('known');
+        place.hidden = false;
       }
     });
   };

@@ -14,8 +14,20 @@ const PLAIN: &[&str] = &[];
 /// Attributes and props that hold classes.
 const HOLDERS: [&str; 2] = ["class", "swatch"];
 
+/// Classes in a page that is no program.
+fn marked(html: &str) -> BTreeSet<String> {
+    html.split(" class=\"")
+        .skip(1)
+        .filter_map(|rest| rest.split_once('"'))
+        .flat_map(|(names, _)| words(names))
+        .collect()
+}
+
 /// Classes that a file gives to elements in so many words.
 fn given(file: &File) -> BTreeSet<String> {
+    if file.ending() == "html" {
+        return marked(&file.text);
+    }
     let source = source(&file.text);
     let holds = |place: &Place| matches!(place, Place::Attribute(name) if HOLDERS.contains(&name.as_str()));
     let literals = source.literals.iter().filter(|literal| holds(&literal.place));
@@ -34,6 +46,9 @@ fn words(text: &str) -> Vec<String> {
 
 /// Classes that a file gives, and words in its code that may be one.
 fn used(file: &File) -> BTreeSet<String> {
+    if file.ending() == "html" {
+        return marked(&file.text);
+    }
     let source = source(&file.text);
     let literals = source.literals.iter().filter(|literal| literal.place == Place::Code);
     literals.flat_map(|literal| words(&literal.text)).chain(given(file)).collect()
@@ -82,7 +97,8 @@ fn sheets() -> Vec<File> {
 }
 
 fn app() -> Vec<File> {
-    program("app/src").into_iter().filter(|file| !file.path.starts_with("app/src/locale/")).collect()
+    let first = files("app/first").into_iter().filter(|file| file.ending() == "html");
+    program("app/src").into_iter().filter(|file| !file.path.starts_with("app/src/locale/")).chain(first).collect()
 }
 
 #[test]
@@ -116,6 +132,9 @@ fn a_style_without_use_and_a_class_without_style_are_found() {
     assert_eq!(unstyled_classes(&more, &sheet, &[]).len(), 2);
     assert_eq!(unstyled_classes(&more, &sheet, &["w", "z"]).len(), 0);
     assert_eq!(unstyled_classes(&app(all), &sheet, &["a", "v"]).len(), 2);
+    let page = [File::new("app/first/a.html", "<p class=\"a b\"><i class=\"c f-g\"></i></p>")];
+    assert_eq!(unused_classes(&page, &sheet), Vec::<String>::new());
+    assert_eq!(unused_classes(&page, &[File::new("style/b.css", ".v { d: e; }")]).len(), 1);
 }
 
 #[test]

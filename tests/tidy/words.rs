@@ -112,7 +112,7 @@ const NAMES: &[(&str, &[&str])] = &[
     // Classes and the ends of lettering, as the picture is drawn.
     ("app/src/pictures/head.rs", &["part"]),
     ("app/src/pictures/water.rs", &["mark"]),
-    ("app/src/pictures/well.rs", &["part", "valve", "rod", "start", "end"]),
+    ("app/src/pictures/well.rs", &["part", "valve", "rod"]),
     // The lesson: how its pictures stretch and run, how an answer stands and its mark, what is kept of it, its address.
     ("app/src/pictures/lesson.rs", &["none", "M", "L", "{start}{:.1} {:.1}H{:.1}"]),
     ("app/src/pages/lesson/ask.rs", &["right", "wrong", "ok", "error"]),

@@ -42,9 +42,9 @@ pub use water::{
     velocity, volume, weight, whole,
 };
 pub use words::Words;
+pub use words::fields::rating;
 #[cfg(test)]
 pub use words::first;
-pub use words::fields::rating;
 
 #[cfg(test)]
 mod tests;

@@ -81,7 +81,7 @@ fn told(language: Language, first: &First) -> String {
         r#"<div lang="{tag}"><header class="bar"><div class="name"><b>{app}</b><span class="note">{line}</span></div></header>
 <main class="page"><p class="lead">{lead}</p>
 <p class="note coming">{coming}</p>
-<p class="last"><b></b><span></span><small class="note">{as_it_was}</small></p>
+<p class="last" hidden><b></b><span></span><small class="note">{as_it_was}</small></p>
 <div class="failed" role="alert"><p>{failed}</p><p><button class="btn act">{again}</button></p></div>
 <figure><div class="drawn" aria-hidden="true">{picture}</div><figcaption class="note">{example}</figcaption></figure></main></div>
 "#
