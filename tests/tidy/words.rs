@@ -113,6 +113,12 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/pictures/head.rs", &["part"]),
     ("app/src/pictures/water.rs", &["mark"]),
     ("app/src/pictures/well.rs", &["part", "valve", "rod"]),
+    (
+        "app/src/pictures/shapes.rs",
+        &["http://www.w3.org/2000/svg", "path", "text", "class", "d", "x", "y", "text-anchor", "start", "end"],
+    ),
+    // Where the last answer is kept, and the id of what stands on the page at first.
+    ("app/src/platform/first.rs", &["wellwright.last", "first"]),
     // The lesson: how its pictures stretch and run, how an answer stands and its mark, what is kept of it, its address.
     ("app/src/pictures/lesson.rs", &["none", "M", "L", "{start}{:.1} {:.1}H{:.1}"]),
     ("app/src/pages/lesson/ask.rs", &["right", "wrong", "ok", "error"]),
@@ -209,6 +215,7 @@ const NAMES: &[(&str, &[&str])] = &[
             "wellwright.seller",
             "wellwright.before.",
             "wellwright.errors",
+            "wellwright.last",
             "wellwright_backup",
             "entries",
         ],
