@@ -99,6 +99,23 @@ need_npm_packages() {
   (cd "$1" && npm ci --include=dev --loglevel=error) || fail "npm could not install the packages of $1."
 }
 
+# need_python_packages LIST TIME: sets PYTHON to an interpreter that has the packages of the list, in an environment of its
+# own that is kept beside the other tools, by what the list says.
+need_python_packages() {
+  local home
+  if ! has python3 || ! python3 -c 'import ensurepip, venv' 2>/dev/null; then
+    apt_install "Python" "about 20 seconds" python3 python3-venv
+  fi
+  home=$tools/python-$(cksum <"$1" | tr -d ' ')-$(python3 -c 'import platform; print(platform.python_version())')
+  PYTHON=$home/bin/python
+  [ -e "$home/whole" ] && return 0
+  say "Installing the Python packages of $1 ($2)"
+  rm -rf "$home"
+  python3 -m venv "$home" || fail "python3 could not make an environment."
+  "$PYTHON" -m pip install --quiet --disable-pip-version-check -r "$1" || fail "pip could not install the packages of $1."
+  touch "$home/whole"
+}
+
 # Sets CHROMIUM to an installed Chromium or Chrome.
 need_chromium() {
   local name
