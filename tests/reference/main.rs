@@ -19,6 +19,7 @@ mod power_family;
 mod power_jobs;
 mod pump;
 mod rows;
+mod second;
 mod service;
 mod startup;
 mod sums;

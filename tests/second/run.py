@@ -13,6 +13,7 @@ from energy import of_a_year
 from figures import opinion
 from jobs import jobs
 from units import FOOT, si
+from whole import FILE, written
 
 # Depths of a change are found to within this.
 DEPTH = 1e-5 * FOOT
@@ -101,9 +102,10 @@ def main():
         figures(seen, job, evaluation, ours)
         break_even(seen, job, evaluation, even)
         lifetimes(seen, job, evaluation, *years)
+    seen.same({"name": "whole.json"}, "whole jobs as they are kept", written(), FILE.read_text(encoding="utf-8"))
     for name in sorted(seen.count):
         print(f"{name}: {seen.count[name]} compared, at most {seen.worst[name]:.1e} off")
-        if seen.count[name] < LEAST * count:
+        if 1 < seen.count[name] < LEAST * count:
             seen.wrong.append(f"{name} was compared {seen.count[name]} times only")
     print("\n".join(seen.wrong[:25]))
     values = sum(seen.count.values())

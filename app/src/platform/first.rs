@@ -1,6 +1,7 @@
 //! What stands on the page until the program has come (`app/first`): it goes as soon as the program has made its own page,
 //! and shows the next time how the open job's answer was.
 
+use super::storage::there;
 use gloo_storage::{LocalStorage, Storage as _};
 use leptos::prelude::*;
 use serde::Serialize;
@@ -28,14 +29,16 @@ pub struct Last {
 
 /// Forgets the answer, as its job may be gone.
 pub fn forget_last() {
-    LocalStorage::delete(LAST);
+    if there() {
+        LocalStorage::delete(LAST);
+    }
 }
 
 /// Keeps the answer when the page goes out of sight, until the owner is gone. Where there is no room for it, nothing is
 /// lost.
 pub fn keep_last(last: impl Fn() -> Last + 'static) {
     let listener = window_event_listener_untyped("visibilitychange", move |_| {
-        if document().hidden() {
+        if document().hidden() && there() {
             let _ = LocalStorage::set(LAST, last());
         }
     });

@@ -131,7 +131,7 @@ pub fn new_id() -> String {
 }
 
 /// Whether the browser lets this page keep anything. A frame may be refused even the question.
-fn there() -> bool {
+pub fn there() -> bool {
     matches!(window().local_storage(), Ok(Some(_)))
 }
 
