@@ -20,6 +20,8 @@ mod locale;
 mod panics;
 #[path = "tidy/parts.rs"]
 mod parts;
+#[path = "tidy/planted.rs"]
+mod planted;
 #[path = "tidy/sizes.rs"]
 mod sizes;
 #[path = "tidy/sources.rs"]

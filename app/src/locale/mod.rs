@@ -47,4 +47,6 @@ pub use words::fields::rating;
 pub use words::first;
 
 #[cfg(test)]
+mod fuzz;
+#[cfg(test)]
 mod tests;

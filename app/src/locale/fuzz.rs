@@ -1,0 +1,67 @@
+//! Any text at all in a number field, as at the other doors of the program (`tests/fuzz`): a number, a reason, or nothing.
+
+#[path = "../../../tests/fuzz/spoil.rs"]
+mod spoil;
+
+use super::{Decimals, Language, NotRead, read, speak};
+use spoil::spoiled;
+use std::time::{Duration, Instant};
+use wellwright_core::job::Field;
+use wellwright_core::numeric::pcg::Pcg32;
+use wellwright_core::quantity::Kind;
+
+fn corpus() -> Vec<String> {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../tests/fuzz/corpus/number");
+    let mut paths: Vec<_> = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    paths.sort();
+    paths.iter().map(|path| std::fs::read_to_string(path).unwrap()).collect()
+}
+
+/// Every kind of figure that a field holds.
+fn kinds() -> Vec<Kind> {
+    let mut found: Vec<Kind> = Vec::new();
+    for kind in Field::ALL.map(|field| field.spec().accepted.unit.kind()) {
+        if !found.contains(&kind) {
+            found.push(kind);
+        }
+    }
+    found
+}
+
+/// What is read is a number, and reads the same when it is written out plainly.
+fn keeps_its_promise(text: &str, kind: Kind, decimals: Decimals) {
+    speak(Language::English, decimals);
+    match read(text, kind) {
+        Ok(Some(found)) => {
+            assert!(found.value.is_finite(), "{text:?} gives {found:?}");
+            assert!(found.unit.is_none_or(|unit| unit.kind() == kind), "{text:?} gives {found:?}");
+            let plain = format!("{}", found.value).replace('.', &decimals.sign().to_string());
+            if plain.len() <= 17 {
+                assert_eq!(
+                    read(&plain, kind).map(|again| again.map(|again| again.value)),
+                    Ok(Some(found.value)),
+                    "{text:?}, {plain}"
+                );
+            }
+        }
+        Ok(None) => assert!(text.chars().all(|c| !c.is_alphanumeric()), "{text:?} is taken for none"),
+        Err(NotRead::Unit(unit)) => assert!(!unit.is_empty(), "{text:?}"),
+        Err(_) => {}
+    }
+}
+
+#[test]
+fn any_text_in_a_number_field_is_a_number_a_reason_or_nothing() {
+    let time = std::env::var("WELLWRIGHT_FUZZ_SECONDS").ok().map(|text| Duration::from_secs(text.parse().unwrap()));
+    let (kept, kinds, began) = (corpus(), kinds(), Instant::now());
+    let mut chance = Pcg32::new(20_261_127, 9);
+    let mut tried = 0_u32;
+    while time.map_or(tried < 20_000, |time| began.elapsed() < time) {
+        let text = spoiled(&kept, &mut chance);
+        let kind = kinds[chance.below(kinds.len() as u32) as usize];
+        let decimals = [Decimals::Point, Decimals::Comma][chance.below(2) as usize];
+        keeps_its_promise(&text, kind, decimals);
+        tried += 1;
+    }
+    speak(Language::English, Decimals::Point);
+}

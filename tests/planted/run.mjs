@@ -1,0 +1,59 @@
+// Plants errors of `errors.json` in a copy of the project, one after the other, and says which test finds each: a
+// reference value or a law, never a stored evaluation. Writes CAUGHT.md. Ends with status 1 where one is missed.
+//   node tests/planted/run.mjs [FIRST [LAST]]     the errors of these numbers, from 1 on; else all of them
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const errors = JSON.parse(readFileSync(new URL('errors.json', import.meta.url), 'utf8'));
+const [first = 1, last = errors.length] = process.argv.slice(2).map(Number);
+// Reference values are quick, laws take minutes: they are asked where no reference value has found the error.
+const binaries = [['--test', 'reference'], ['--test', 'properties']];
+const left = /(^|\/)(node_modules|target|dist|\.git)$/;
+
+const copy = mkdtempSync(join(tmpdir(), 'wellwright-planted-'));
+process.on('exit', () => rmSync(copy, { recursive: true, force: true }));
+cpSync(root, copy, { recursive: true, filter: (path) => !left.test(path) });
+const target = process.env.PLANTED_TARGET ?? join(copy, 'target');
+
+/** The test that fails first in a test binary; `compiler` where the program does not build; nothing where all pass. */
+function finds(binary) {
+  const { status, stdout, stderr } = spawnSync(
+    'cargo',
+    ['nextest', 'run', '--offline', '--locked', '--color', 'never', '--max-fail', '1', '-p', 'wellwright-tests', ...binary],
+    { cwd: copy, encoding: 'utf8', env: { ...process.env, CARGO_TARGET_DIR: target }, maxBuffer: 1e9 },
+  );
+  if (status === 0) return null;
+  return /^ +FAIL \[[^\]]*\] (?:\([^)]*\) )?wellwright-tests::(\S+ \S+)/m.exec(stdout + stderr)?.[1] ?? 'compiler';
+}
+
+const clean = binaries.map(finds).find((found) => found);
+if (clean) throw new Error(`without an error planted this fails: ${clean}`);
+
+const rows = [];
+for (const { chapter, file, find, put, what } of errors.slice(first - 1, last)) {
+  const path = join(copy, file);
+  const whole = readFileSync(path, 'utf8');
+  if (whole.split(find).length !== 2) throw new Error(`${file}: ${find} should stand there once`);
+  writeFileSync(path, whole.replace(find, () => put));
+  let found = null;
+  for (const binary of binaries) found ??= finds(binary);
+  writeFileSync(path, whole);
+  rows.push({ chapter, file, what, found });
+  console.log(`${rows.length + first - 1}. ${what} (${file}): ${found ?? 'MISSED'}`);
+}
+
+const caught = rows.filter(({ found }) => found && found !== 'compiler');
+const lines = rows.map(({ chapter, file, what, found }) => `| ${chapter} | ${what} | ${file.replace('core/src/', '')} | ${found ?? 'missed'} |`);
+if (first === 1 && last >= errors.length) {
+  writeFileSync(
+    new URL('CAUGHT.md', import.meta.url),
+    `# Planted errors\n\nWritten by \`node tests/planted/run.mjs\` on ${new Date().toISOString().slice(0, 10)}: ${caught.length} of ${rows.length} caught.\n\n` +
+      `| chapter | error | file | first test that fails |\n| --- | --- | --- | --- |\n${lines.join('\n')}\n`,
+  );
+}
+console.log(`planted errors: ${caught.length} caught, ${rows.length - caught.length} missed`);
+process.exitCode = caught.length === rows.length ? 0 : 1;
