@@ -6,8 +6,11 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::print_stdout)]
 
 mod book;
+mod by_hand;
+mod by_hand_more;
 mod cable_jobs;
 mod cable_laws;
+mod checked;
 mod circuit;
 mod conductor;
 mod inputs;

@@ -255,15 +255,16 @@ const LEAST_DR_WALL: f64 = 0.062;
 const LEAST_SIDR_WALL: f64 = 0.060;
 
 /// Share of its rating at 73 °F that PVC pipe keeps in warmer water, °F and share. From memory, as plumbing handbooks and
-/// makers of the pipe print it after [astm-d1785]; above 140 °F it is not to be used.
+/// makers of the pipe print it after [astm-d1785]; where they differ by a hundredth, the smaller. Above 140 °F it is not to
+/// be used.
 pub const PVC_WARM: [(f64, f64); 8] = [
     (73.0, 1.00),
     (80.0, 0.88),
     (90.0, 0.75),
     (100.0, 0.62),
-    (110.0, 0.51),
+    (110.0, 0.50),
     (120.0, 0.40),
-    (130.0, 0.31),
+    (130.0, 0.30),
     (140.0, 0.22),
 ];
 /// The same of polyethylene PE 4710. From memory, after [ppi-handbook].
