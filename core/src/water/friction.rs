@@ -126,8 +126,8 @@ pub fn hagen_poiseuille(reynolds: f64) -> Result<f64, OutsideRange> {
 /// Darcy's friction factor of turbulent flow (Colebrook-White), to machine precision:
 /// 1/√f = −2 log10( ε/(3.7 D) + 2.51/(Re √f) ).
 ///
-/// Solved for x = 1/√f. The difference of both sides rises with x and is concave, so that Newton's steps from a point
-/// left of the root rise to it and never pass it; they end when rounding stops their rise.
+/// Solved for F = ln 10/(2 √f): F + ln(A + F) = B with A = ε/D · Re · ln 10/(2 · 3.7 · 2.51) and B = ln(Re · ln 10/(2 · 2.51)).
+/// From F = B − 0.2 two steps of the fourth order come within 2·10⁻¹⁵ of the root over the whole range.
 ///
 /// # Units
 /// `relative_roughness` ε/D and the result are dimensionless.
@@ -136,7 +136,7 @@ pub fn hagen_poiseuille(reynolds: f64) -> Result<f64, OutsideRange> {
 /// # Errors
 /// [`OutsideRange`] names the argument.
 /// # Source
-/// [colebrook-1939]; range from [moody-1944].
+/// [colebrook-1939]; range from [moody-1944]; the steps by [clamond-2009].
 /// # Example
 /// ```
 /// # use wellwright_core::water::friction::colebrook_white;
@@ -145,20 +145,17 @@ pub fn hagen_poiseuille(reynolds: f64) -> Result<f64, OutsideRange> {
 /// ```
 pub fn colebrook_white(reynolds: f64, relative_roughness: f64) -> Result<f64, OutsideRange> {
     let re = OutsideRange::check("reynolds", reynolds, LAMINAR_BELOW, 1e8)?;
-    let a = OutsideRange::check("relative_roughness", relative_roughness, 0.0, 0.05)? / 3.7;
-    let b = 2.51 / re;
-    // No root in the range is above 13; a larger x on the right gives a smaller one on the left.
-    let mut x = -2.0 * (a + 20.0 * b).log10();
-    for _ in 0..50 {
-        let sum = a + b * x;
-        let step = (x + 2.0 * sum.log10()) / (1.0 + 2.0 * b / (LN_10 * sum));
-        let next = x - step;
-        if next <= x {
-            break;
-        }
-        x = next;
+    let roughness = OutsideRange::check("relative_roughness", relative_roughness, 0.0, 0.05)?;
+    let smooth = re * (0.5 * LN_10 / 2.51);
+    let (rough, smooth) = (smooth * (roughness / 3.7), smooth.ln());
+    let mut found = smooth - 0.2;
+    for _ in 0..2 {
+        let sum = rough + found;
+        let step = (sum.ln() + found - smooth) / (1.0 + sum);
+        found -= (1.0 + sum + 0.5 * step) * step * sum / (1.0 + sum + step * (1.0 + step / 3.0));
     }
-    Ok(1.0 / (x * x))
+    let root = 0.5 * LN_10 / found;
+    Ok(root * root)
 }
 
 /// Darcy's friction factor in full turbulence, where only the roughness matters (von Kármán):
