@@ -2,9 +2,12 @@
 //!
 //! `cargo run -q --release -p wellwright-core --example evaluate -- FILE`; `-` reads standard input.
 //! Exit status 2 and a JSON error that names the field where a job can't be used; nothing else is printed then.
+//!
+//! `--lines` reads a job a line from standard input, however many, and prints an evaluation a line in their order. A line
+//! that can't be used gives an error in its place, and exit status 2 at the end.
 
 use serde_json::{Value, json};
-use std::io::{Read as _, Write as _};
+use std::io::{BufRead as _, BufWriter, Read as _, Write as _};
 use std::process::ExitCode;
 use wellwright_core::evaluate::{error_report, evaluate, report};
 use wellwright_core::job::wire::{self, WireError};
@@ -13,6 +16,9 @@ fn main() -> ExitCode {
     let Some(path) = std::env::args().nth(1) else {
         return refuse(&json!({"code": "no_file", "detail": "name a job file, or - for standard input"}));
     };
+    if path == "--lines" {
+        return lines();
+    }
     match text(&path) {
         Ok(text) => match answer(&text) {
             Ok(value) => {
@@ -23,6 +29,55 @@ fn main() -> ExitCode {
         },
         Err(error) => refuse(&json!({"code": "not_read", "file": path, "detail": error.to_string()})),
     }
+}
+
+/// Lines that are worked on at a time, for each core.
+const AT_A_TIME: usize = 256;
+
+/// Jobs by the line: some at a time on every core, so that memory stays as it is however many come.
+fn lines() -> ExitCode {
+    let cores = std::thread::available_parallelism().map_or(1, usize::from);
+    let mut out = BufWriter::new(std::io::stdout().lock());
+    let (mut coming, mut number, mut all_good) = (std::io::stdin().lock().lines(), 0, true);
+    loop {
+        let some: Vec<_> = coming.by_ref().take(cores * AT_A_TIME).collect();
+        if some.is_empty() {
+            break;
+        }
+        let size = some.len().div_ceil(cores);
+        let told: Vec<(bool, String)> = std::thread::scope(|scope| {
+            let parts = some.chunks(size).enumerate();
+            let parts: Vec<_> =
+                parts.map(|(part, chunk)| scope.spawn(move || of_lines(chunk, number + part * size))).collect();
+            parts.into_iter().flat_map(|part| part.join().unwrap_or_default()).collect()
+        });
+        number += some.len();
+        for (good, text) in told {
+            all_good &= good;
+            // A reader that has gone away wants no more.
+            if writeln!(out, "{text}").is_err() {
+                return ExitCode::SUCCESS;
+            }
+        }
+    }
+    if all_good { ExitCode::SUCCESS } else { ExitCode::from(2) }
+}
+
+/// What is told of each line, the first of them having this number; whether it is an evaluation.
+fn of_lines(lines: &[std::io::Result<String>], first: usize) -> Vec<(bool, String)> {
+    let told = |(at, line): (usize, &std::io::Result<String>)| {
+        let index = Some(first + at);
+        let read = |text: &String| wire::parse(text).map_err(|error| wire_error(&error, index));
+        let answer = match line {
+            Ok(text) => read(text).and_then(|job| one(&job, index)),
+            Err(error) => Err(numbered(json!({"code": "not_read", "detail": error.to_string()}), index)),
+        };
+        match answer {
+            Ok(value) => (true, value.to_string()),
+            Err(error) => (false, json!({ "error": error }).to_string()),
+        }
+    };
+    lines.iter().enumerate().map(told).collect()
 }
 
 fn text(path: &str) -> std::io::Result<String> {

@@ -109,6 +109,45 @@ fn a_bad_file_is_named_with_its_field_and_job() {
     }
 }
 
+/// Runs the example on lines.
+fn lines(input: String) -> Output {
+    let mut command = program();
+    command.arg("--lines").stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped());
+    let mut child = command.spawn().unwrap();
+    let mut pipe = child.stdin.take().unwrap();
+    let feeding = std::thread::spawn(move || pipe.write_all(input.as_bytes()));
+    let output = child.wait_with_output().unwrap();
+    feeding.join().unwrap().unwrap();
+    output
+}
+
+#[test]
+fn jobs_by_the_line_keep_their_order_and_a_bad_one_its_place() {
+    let count = 1100;
+    let line = |i: u32| match i {
+        7 => "{\"schema\": 1".to_owned(),
+        1099 => named("deep", 3001.0).to_string(),
+        _ if i % 100 == 0 => named(&format!("well {i}"), 100.0 + f64::from(i)).to_string(),
+        _ => "{\"schema\": 1}".to_owned(),
+    };
+    let output = lines((0..count).map(|i| line(i) + "\n").collect());
+    assert_eq!(output.status.code(), Some(2));
+    let text = String::from_utf8(output.stdout).unwrap();
+    let told: Vec<Value> = text.lines().map(|line| serde_json::from_str(line).unwrap()).collect();
+    assert_eq!(told.len(), count as usize);
+    for (i, told) in told.iter().enumerate() {
+        match i {
+            7 => assert_eq!((&told["error"]["code"], &told["error"]["job"]), (&json!("not_json"), &json!(7))),
+            1099 => assert_eq!(told["error"]["field"], "site.pump_setting"),
+            _ if i % 100 == 0 => assert_eq!(told["job"], json!(format!("well {i}"))),
+            _ => assert_eq!((&told["error"]["code"], &told["error"]["job"]), (&json!("missing"), &json!(i))),
+        }
+    }
+    assert_eq!(told[0], answered(&fed(line(0).as_bytes())));
+    let output = lines(String::new());
+    assert!(output.status.success() && output.stdout.is_empty());
+}
+
 #[test]
 fn a_file_that_is_not_there_or_not_text_is_refused() {
     let missing = root().join("core/examples/jobs/no_such_job.json");
