@@ -8,6 +8,7 @@ use std::time::Instant;
 use wellwright_core::evaluate::range::saving_range;
 use wellwright_core::evaluate::{Sense, evaluate};
 use wellwright_core::job::wire;
+use wellwright_core::water::friction::colebrook_white;
 
 /// The best of several rounds, in microseconds for one call.
 fn best(calls: u32, mut call: impl FnMut()) -> f64 {
@@ -23,7 +24,9 @@ fn main() {
     let job = wire::read_text(include_str!("jobs/house_and_stock_well.json")).unwrap();
     let answer = evaluate(&job);
     let keys: Vec<_> = answer.can_be_beside().iter().take(4).map(|place| answer.ways.all[*place].key()).collect();
+    let factors = || (0..1000).map(|i| colebrook_white(4e3 + 37.0 * f64::from(i), 1.2e-4).unwrap()).sum::<f64>();
     let figures = [
+        ("a thousand friction factors", best(200, || drop(black_box(factors())))),
         ("one evaluation", best(200, || drop(black_box(evaluate(black_box(&job)))))),
         ("a sweep of four ways", best(500, || drop(black_box(answer.with_beside(&job, Sense::LongerLead, &keys))))),
         ("the range of the saving", best(100, || drop(black_box(saving_range(black_box(&answer)))))),

@@ -1,0 +1,30 @@
+#!/usr/bin/env bash
+# How many jobs a minute the evaluator takes by the line, on all cores and on one, and the most memory that it holds:
+# tests/bench/lines.sh [JOBS]. The job is the house well with every way to run its motor judged.
+set -euo pipefail
+CDPATH='' cd -- "$(dirname -- "$0")/../.."
+count=${1:-20000}
+cargo build -q --profile bench -p wellwright-core --example evaluate
+built=$(cargo metadata --no-deps --format-version 1 | node -p 'JSON.parse(require("fs").readFileSync(0)).target_directory')
+job=$(node -p 'JSON.stringify(JSON.parse(require("fs").readFileSync("core/examples/jobs/house_and_stock_well.json", "utf8")))')
+# `head` closes the pipe on `yes`, which is no failure.
+jobs() { { yes "$job" || true; } | head -n "$1"; }
+measure() {
+  local before after
+  before=$(date +%s%N)
+  jobs "$count" | "$@" "$built/release/examples/evaluate" --lines | tail -n 1 | cut -c 1-60
+  after=$(date +%s%N)
+  echo "$count jobs in $(((after - before) / 1000000)) ms: $((count * 60000 / ((after - before) / 1000000))) a minute"
+}
+echo "All cores:"
+measure env
+if command -v taskset >/dev/null; then
+  echo "One core:"
+  measure taskset -c 0
+fi
+if [ -x /usr/bin/time ]; then
+  for some in $((count / 4)) "$count"; do
+    echo "Most memory at $some jobs, kB:"
+    jobs "$some" | /usr/bin/time -f %M "$built/release/examples/evaluate" --lines >/dev/null
+  done
+fi
