@@ -26,7 +26,7 @@ fn main() {
     let keys: Vec<_> = answer.can_be_beside().iter().take(4).map(|place| answer.ways.all[*place].key()).collect();
     let factors = || (0..1000).map(|i| colebrook_white(4e3 + 37.0 * f64::from(i), 1.2e-4).unwrap()).sum::<f64>();
     let figures = [
-        ("a thousand friction factors", best(200, || drop(black_box(factors())))),
+        ("a thousand friction factors", best(200, || _ = black_box(factors()))),
         ("one evaluation", best(200, || drop(black_box(evaluate(black_box(&job)))))),
         ("a sweep of four ways", best(500, || drop(black_box(answer.with_beside(&job, Sense::LongerLead, &keys))))),
         ("the range of the saving", best(100, || drop(black_box(saving_range(black_box(&answer)))))),

@@ -1,4 +1,4 @@
-"""A thousand friction factors by the general library fluids, in microseconds: python tests/bench/fluids.py, with the packages
+"""A thousand friction factors by the general library fluids, in microseconds: python tests/bench/friction.py, with the packages
 of tests/second. Beside it: a thousand friction factors of `tests/bench/wasm.sh`."""
 
 from time import perf_counter
