@@ -127,7 +127,7 @@ fn jobs_by_the_line_keep_their_order_and_a_bad_one_its_place() {
     let line = |i: u32| match i {
         7 => "{\"schema\": 1".to_owned(),
         1099 => named("deep", 3001.0).to_string(),
-        _ if i % 100 == 0 => named(&format!("well {i}"), 100.0 + f64::from(i)).to_string(),
+        _ if i.is_multiple_of(100) => named(&format!("well {i}"), 100.0 + f64::from(i)).to_string(),
         _ => "{\"schema\": 1}".to_owned(),
     };
     let output = lines((0..count).map(|i| line(i) + "\n").collect());
@@ -139,7 +139,7 @@ fn jobs_by_the_line_keep_their_order_and_a_bad_one_its_place() {
         match i {
             7 => assert_eq!((&told["error"]["code"], &told["error"]["job"]), (&json!("not_json"), &json!(7))),
             1099 => assert_eq!(told["error"]["field"], "site.pump_setting"),
-            _ if i % 100 == 0 => assert_eq!(told["job"], json!(format!("well {i}"))),
+            _ if i.is_multiple_of(100) => assert_eq!(told["job"], json!(format!("well {i}"))),
             _ => assert_eq!((&told["error"]["code"], &told["error"]["job"]), (&json!("missing"), &json!(i))),
         }
     }
