@@ -8,6 +8,7 @@ geckodriver_version=0.37.1
 deny_version=0.20.2
 nextest_version=0.9.143
 coverage_version=0.9.1
+mutants_version=27.1.0
 tools=${WELLWRIGHT_TOOLS:-${XDG_CACHE_HOME:-$HOME/.cache}/wellwright}
 
 say() { printf '==> %s\n' "$*"; }

@@ -20,7 +20,8 @@
   const last = () => {
     const [, id] = /^#\/job\/([^/]+)/.exec(window.location.hash) ?? [];
     const found = kept('last');
-    return id && found?.id === id && kept(`job.${id}`) ? found : null;
+    const texts = typeof found?.name === 'string' && typeof found.told === 'string';
+    return id && texts && found.id === id && kept(`job.${id}`) ? found : null;
   };
 
   const began = () => {

@@ -23,6 +23,8 @@ fn main() {
         leptos::mount::mount_to_body(Page);
     }
     platform::first::leave();
+    #[cfg(feature = "timed")]
+    pictures::offer();
 }
 
 /// A screen: it stays while the pages of one job are turned.

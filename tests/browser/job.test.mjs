@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { useSite } from './support/fixture.mjs';
+import { manyJobs } from './support/many.mjs';
 import { Wellwright } from './support/wellwright.mjs';
 
 const { open } = useSite();
@@ -145,4 +146,31 @@ test('with every job deleted the list says what a job is and offers the demo job
   await page.reload();
   await page.getByRole('button', { name: 'Add the demo jobs' }).click();
   assert.deepEqual(await app.jobs.allInnerTexts(), ['Brindle Wash 7', 'Low Saddle', 'Quill Flat']);
+});
+
+test('a list of hundreds is searched by names and notes, and drawn a hundred at a time', async (t) => {
+  const { app, page } = await start(t);
+  const box = page.getByRole('searchbox', { name: 'Search names and notes' });
+  assert.equal(await box.count(), 0);
+  await page.evaluate(manyJobs, 250);
+  await page.reload();
+  await box.waitFor();
+  assert.equal(await app.jobs.count(), 100);
+  await page.getByRole('button', { name: 'Show 100 more' }).click();
+  await page.getByRole('button', { name: 'Show 50 more' }).click();
+  assert.equal(await app.jobs.count(), 250);
+  assert.equal(await page.getByRole('button', { name: /^Show \d+ more$/ }).count(), 0);
+  await box.fill('field 21');
+  await page.getByRole('status').filter({ hasText: '11 of 250 jobs' }).waitFor();
+  assert.equal(await app.jobs.count(), 11);
+  await box.fill('brindle demo');
+  await page.getByRole('status').filter({ hasText: '1 of 250 jobs' }).waitFor();
+  assert.deepEqual(await app.jobs.allInnerTexts(), [job]);
+  await box.fill('<b>');
+  await page.getByRole('status').filter({ hasText: 'No job has these words.' }).waitFor();
+  assert.equal(await app.jobs.count(), 0);
+  await page.getByText('250 jobs, all kept on this device.').waitFor();
+  await box.fill('');
+  await app.job(job).click();
+  await page.getByRole('slider').waitFor();
 });

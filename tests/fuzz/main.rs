@@ -8,12 +8,10 @@
 mod doors;
 mod spoil;
 
-use spoil::spoiled;
+use spoil::{Trial, corpus, spoiled};
 use std::collections::BTreeSet;
 use std::panic::{AssertUnwindSafe, catch_unwind};
-use std::time::{Duration, Instant};
 use wellwright_core::numeric::pcg::Pcg32;
-use wellwright_tests::root;
 
 /// What comes of a text, in a word; a broken promise is a panic.
 type Door = fn(&str) -> String;
@@ -21,38 +19,19 @@ type Door = fn(&str) -> String;
 /// Most texts that join the corpus of a run.
 const MOST_KEPT: usize = 4000;
 
-/// The texts that are kept for a door, in the order of their names.
-fn corpus(name: &str) -> Vec<String> {
-    let folder = root().join("tests/fuzz/corpus").join(name);
-    let mut paths: Vec<_> = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
-    paths.sort();
-    assert!(!paths.is_empty(), "no corpus for {name}");
-    paths.iter().map(|path| std::fs::read_to_string(path).unwrap()).collect()
-}
-
-/// Tries a door: so many texts, or for as long as is asked for.
-fn fuzz(name: &str, tries: u32, door: Door) {
-    let time = std::env::var("WELLWRIGHT_FUZZ_SECONDS").ok().map(|text| Duration::from_secs(text.parse().unwrap()));
-    let began = Instant::now();
+/// Tries a door with one spoiled text after the other.
+fn fuzz(name: &str, tries: u64, door: Door) {
     let mut kept = corpus(name);
-    let mut seen = BTreeSet::new();
-    for text in kept.clone() {
-        seen.insert(outcome(name, door, &text));
-    }
+    let mut seen: BTreeSet<String> = kept.iter().map(|text| outcome(name, door, text)).collect();
     let mut chance = Pcg32::new(20_261_127, name.len() as u64);
-    let mut tried = 0_u64;
-    loop {
-        let enough = time.map_or(tried >= u64::from(tries), |time| began.elapsed() >= time);
-        if enough {
-            break;
-        }
+    let mut trial = Trial::of(tries);
+    while trial.goes_on() {
         let text = spoiled(&kept, &mut chance);
         if seen.insert(outcome(name, door, &text)) && kept.len() < MOST_KEPT {
             kept.push(text);
         }
-        tried += 1;
     }
-    println!("{name}: {tried} texts, {} kinds of outcome", seen.len());
+    println!("{name}: {} texts, {} kinds of outcome", trial.tried, seen.len());
 }
 
 /// What comes of a text; one that breaks the program is shown whole.

@@ -1,5 +1,6 @@
 //! Texts spoiled at random: letters, stretches, numbers, and pieces of other texts.
 
+use std::time::{Duration, Instant};
 use wellwright_core::numeric::pcg::Pcg32;
 
 /// What stands where a reader does not expect it.
@@ -115,4 +116,34 @@ pub fn spoiled(kept: &[String], chance: &mut Pcg32) -> String {
     }
     text.truncate(most);
     text
+}
+
+/// The texts that are kept for a door, in the order of their names.
+pub fn corpus(name: &str) -> Vec<String> {
+    let folder = format!("{}/../tests/fuzz/corpus/{name}", env!("CARGO_MANIFEST_DIR"));
+    let mut paths: Vec<_> = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    paths.sort();
+    assert!(!paths.is_empty(), "no corpus for {name}");
+    paths.iter().map(|path| std::fs::read_to_string(path).unwrap()).collect()
+}
+
+/// How long a door is tried: so many texts, or the seconds of `WELLWRIGHT_FUZZ_SECONDS`.
+pub struct Trial {
+    tries: u64,
+    end: Option<Instant>,
+    pub tried: u64,
+}
+
+impl Trial {
+    pub fn of(tries: u64) -> Self {
+        let seconds = std::env::var("WELLWRIGHT_FUZZ_SECONDS").ok().map(|text| text.parse().unwrap());
+        Self { tries, end: seconds.map(|seconds| Instant::now() + Duration::from_secs(seconds)), tried: 0 }
+    }
+
+    /// True where one more text is due.
+    pub fn goes_on(&mut self) -> bool {
+        let more = self.end.map_or(self.tried < self.tries, |end| Instant::now() < end);
+        self.tried += u64::from(more);
+        more
+    }
 }

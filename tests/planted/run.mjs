@@ -3,21 +3,15 @@
 //   node tests/planted/run.mjs [FIRST [LAST]]     the errors of these numbers, from 1 on; else all of them. What the page
 //   says of the others stays.
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { copyOfProject } from '../support/copy.mjs';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
 const errors = JSON.parse(readFileSync(new URL('errors.json', import.meta.url), 'utf8'));
 const [first = 1, last = errors.length] = process.argv.slice(2).map(Number);
 // Reference values are quick, laws take minutes: they are asked where no reference value has found the error.
 const binaries = [['--test', 'reference'], ['--test', 'properties']];
-const left = /(^|\/)(node_modules|target|dist|\.git)$/;
-
-const copy = mkdtempSync(join(tmpdir(), 'wellwright-planted-'));
-process.on('exit', () => rmSync(copy, { recursive: true, force: true }));
-cpSync(root, copy, { recursive: true, filter: (path) => !left.test(path) });
+const copy = copyOfProject('planted');
 const target = process.env.PLANTED_TARGET ?? join(copy, 'target');
 
 /** The test that fails first in a test binary; `compiler` where the program does not build; nothing where all pass. */

@@ -208,10 +208,11 @@ impl Page<'_> {
     }
 }
 
-/// True where a test of this folder has this name, told as `file::name`.
+/// True where a test of this folder has this name, told by its path.
 fn stands(name: &str) -> bool {
-    let Some((file, name)) = name.split_once("::") else { return false };
-    let text = std::fs::read_to_string(root().join(format!("tests/reference/{file}.rs"))).unwrap_or_default();
+    let Some((module, name)) = name.rsplit_once("::") else { return false };
+    let file = root().join(format!("tests/reference/{}.rs", module.replace("::", "/")));
+    let text = std::fs::read_to_string(file).unwrap_or_default();
     text.contains(&format!("#[test]\nfn {name}()"))
 }
 

@@ -7,7 +7,6 @@
 
 mod book;
 mod by_hand;
-mod by_hand_more;
 mod cable_jobs;
 mod cable_laws;
 mod checked;

@@ -132,17 +132,23 @@ UNITS = {
 }
 
 
+def rounded(value):
+    """Twelve digits: the last bits of a sum are another machine's own."""
+    return float(f"{value:.12g}")
+
+
 def told(path, value):
     if not isinstance(value, tuple):
         return value
     unit = "lb" if path == "at_depth.saving.metal" else UNITS.get(path.split(".")[-1], "ft")
     number, tolerance, least = value
-    return {"value": number / FACTORS[unit], "unit": unit, "off": tolerance * max(abs(number), least) / FACTORS[unit]}
+    off = tolerance * max(abs(number), least)
+    return {"value": rounded(number / FACTORS[unit]), "unit": unit, "off": rounded(off / FACTORS[unit])}
 
 
 def worked(one):
     figures, even, _ = opinion(one)
-    changes = {basis: [{"cheaper_below": way, "depth": depth / FACTORS["ft"]} for way, depth in found] for basis, (_, found) in even.items()}
+    changes = {basis: [{"cheaper_below": way, "depth": rounded(depth / FACTORS["ft"])} for way, depth in found] for basis, (_, found) in even.items()}
     return {"job": one, "figures": {path: told(path, value) for path, value in figures.items()}, "changes": changes}
 
 

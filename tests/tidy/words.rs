@@ -64,10 +64,10 @@ const NAMES: &[(&str, &[&str])] = &[
     // A slider's step, ids of controls, states that the style sheets tell apart.
     ("app/src/pages/job/curve_choices.rs", &["any", "prices.way_240", "prices.way_480", "assumed", "typed"]),
     // States that the style sheets tell apart, and the id of what a field says.
-    ("app/src/pages/jobs.rs", &["ok", "stop", "stopped", "none", "jobs-title", "job-{id}"]),
+    ("app/src/pages/jobs/row.rs", &["ok", "stop", "stopped", "none", "job-{id}"]),
     ("app/src/parts/choice.rs", &["typed", "assumed"]),
     // The kind of a file.
-    ("app/src/pages/jobs.rs", &["json", "application/json"]),
+    ("app/src/pages/jobs/mod.rs", &["json", "application/json", "jobs-title"]),
     // Ids of controls.
     (
         "app/src/pages/job/pipe.rs",
@@ -110,6 +110,10 @@ const NAMES: &[(&str, &[&str])] = &[
     ("app/src/parts/quantity_field.rs", &["text", "decimal"]),
     ("app/src/state/settings.rs", &["light", "dark", "sun"]),
     // Classes and the ends of lettering, as the picture is drawn.
+    // The feature that the benches build with, and what it offers them.
+    ("app/src/main.rs", &["timed"]),
+    ("app/src/pictures/mod.rs", &["timed"]),
+    ("app/src/pictures/timed.rs", &["timed", "work", "draw", "costs"]),
     ("app/src/pictures/head.rs", &["part"]),
     ("app/src/pictures/water.rs", &["mark"]),
     ("app/src/pictures/well.rs", &["part", "valve", "rod"]),

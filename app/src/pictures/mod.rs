@@ -37,6 +37,8 @@ mod spec;
 mod spread;
 mod svg;
 mod target;
+#[cfg(feature = "timed")]
+mod timed;
 mod vector;
 mod water;
 mod well;
@@ -56,4 +58,6 @@ pub use peak::PeakPicture;
 pub use plate::Plate;
 pub use pump::{PumpPicture, curve_table};
 pub use target::depth_after;
+#[cfg(feature = "timed")]
+pub use timed::offer;
 pub use well_mark::WellMark;

@@ -1,6 +1,7 @@
 //! The jobs on this device, in the order of the list.
 
 use super::Sheet;
+use std::collections::BTreeMap;
 use wellwright_core::job::wire::WireError;
 
 /// A job and the id that it is kept under.
@@ -57,7 +58,9 @@ impl Shelf {
 
     /// Puts the jobs in an order; those that it does not name go to the end.
     pub fn put_in_order(&mut self, order: &[String]) {
-        let place = |id: &String| order.iter().position(|other| other == id).unwrap_or(usize::MAX);
+        // The first place of an id that is named twice.
+        let places: BTreeMap<&String, usize> = order.iter().enumerate().rev().map(|(place, id)| (id, place)).collect();
+        let place = |id: &String| places.get(id).copied().unwrap_or(usize::MAX);
         self.jobs.sort_by(|a, b| place(&a.id).cmp(&place(&b.id)).then_with(|| a.id.cmp(&b.id)));
     }
 

@@ -4,9 +4,6 @@ export const median = (all) => {
   return known.length ? known[Math.floor(known.length / 2)] : NaN;
 };
 
-/** A share of the way through the sorted figures. */
-export const quantile = (all, share) => all.toSorted((a, b) => a - b)[Math.min(all.length - 1, Math.floor(share * all.length))];
-
 /** A table for a reader and for DEVELOPERS.md. */
 export function table(head, rows) {
   const line = (cells) => `| ${cells.join(' | ')} |`;

@@ -35,6 +35,9 @@ pub struct List {
     pub nameless: Text,
     pub from_other_tab: fn(&str) -> String,
     pub both_kept: fn(&str) -> String,
+    pub search: Text,
+    pub found: fn(usize, usize) -> String,
+    pub show_more: fn(usize) -> String,
 }
 
 /// US English.
@@ -78,6 +81,12 @@ pub const ENGLISH: List = List {
     both_kept: |name| {
         format!("“{name}” was changed in two tabs at once. Both are kept: look for the one from another tab.")
     },
+    search: "Search names and notes",
+    found: |found, count| match found {
+        0 => "No job has these words.".to_owned(),
+        found => format!("{found} of {count} jobs"),
+    },
+    show_more: |count| format!("Show {count} more"),
 };
 
 /// Spanish.
@@ -121,4 +130,10 @@ pub const SPANISH: List = List {
     both_kept: |name| {
         format!("«{name}» cambió en dos pestañas a la vez. Se conservan los dos: busque el de otra pestaña.")
     },
+    search: "Buscar en nombres y notas",
+    found: |found, count| match found {
+        0 => "Ningún trabajo tiene estas palabras.".to_owned(),
+        found => format!("{found} de {count} trabajos"),
+    },
+    show_more: |count| format!("Mostrar {count} más"),
 };

@@ -1,94 +1,93 @@
-//! More formulas that no row of a table tells, each worked by hand.
+//! Conductors, leads, filters and money.
 
-use wellwright_core::cable::drop::Phases;
-use wellwright_core::cable::economic::{Candidate, Duty, choose, lifetime};
-use wellwright_core::cable::filter::{Practice, Remedy, remedies};
-use wellwright_core::cable::lead::Conductor;
-use wellwright_core::cable::long_lead::{Wave, longest_unfiltered};
+use super::near;
+use wellwright_core::cable::ampacity::Setting;
+use wellwright_core::cable::conductor::table_resistance;
+use wellwright_core::cable::drop::{Load, Phases};
+use wellwright_core::cable::economic::{self, Candidate, choose, lifetime};
+use wellwright_core::cable::feeder::{Feeder, feeder_runs};
+use wellwright_core::cable::filter::{Practice, Remedy, longest_by_volts, remedies};
+use wellwright_core::cable::lead::{Conductor, Laying};
+use wellwright_core::cable::long_lead::{Wave, corners, longest_unfiltered};
+use wellwright_core::cable::reactance::{Build, reactance};
 use wellwright_core::cable::stretches::{least_cool, most_warm};
 use wellwright_core::cable::temperature::{Service, in_service};
+use wellwright_core::cost::criteria::potential_saving;
+use wellwright_core::cost::duty::{Duty, DutyRow};
 use wellwright_core::cost::equipment::equipment_price;
 use wellwright_core::cost::price::lead_price;
 use wellwright_core::cost::spread::{Estimate, latin_hypercube};
 use wellwright_core::power::derating::cabinet_ambient;
-use wellwright_core::pump::affinity::{efficiency_of, head_of};
-use wellwright_core::pump::curve::{Point, PumpCurve};
-use wellwright_core::pump::motor::{MotorKind, assumed_efficiency_and_power_factor};
 use wellwright_core::quantity::{
-    Celsius, Money, MoneyPerLength, PieceAndSize, amperes, feet, feet_per_second, feet_per_square_gallon_per_minute,
-    gpm, horsepower, in_feet, in_feet_per_second, in_gpm, in_inches, in_meters, in_ohms_per_kilofoot, meters,
-    ohms_per_kilofoot, seconds, square_meters_per_second, volts,
+    Celsius, Money, MoneyPerLength, PieceAndSize, amperes, feet, gpm, horsepower, hours, in_feet, in_gpm, in_meters,
+    in_ohms_per_kilofoot, in_volts, kilowatts, meters, ohms_per_kilofoot, seconds, volts,
 };
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::{Metal, Size};
-use wellwright_core::standards::pipe::{Material, Series};
-use wellwright_core::water::level::short_of;
-use wellwright_core::water::line::{size_for, usual_speed};
-use wellwright_core::water::well::{Aquifer, cooper_jacob_holds, drawdown_in_proportion, flow_for_aquifer_drawdown};
 
-#[track_caller]
-fn near(found: f64, expected: f64, off: f64) {
-    assert!((found - expected).abs() <= off, "{found}, by hand {expected}");
-}
-
-/// 25 gpm run at 5.36 ft/s in pipe of 1.380 in and at 3.94 ft/s in 1.610 in: 5 ft/s, usual in plastic, ask for the wider one,
-/// 8 ft/s, usual in steel, do not (both common practice).
+/// Rated input 53.21 A: 66.5 A at 125 %. At 45 °C copper of 75 °C keeps 0.82 of table 310.16: 6 AWG 53.3 A, 4 AWG 69.7 A,
+/// which serves; 60 A need a ground of 10 AWG (table 250.122).
 #[test]
-fn pipe_by_speed() {
-    let inside =
-        |most| in_inches(size_for(Series::SteelSchedule40, gpm(25.0), most).unwrap().unwrap().inside_diameter());
-    near(inside(feet_per_second(5.0)), 1.610, 0.001);
-    near(inside(feet_per_second(8.0)), 1.380, 0.001);
-    near(in_feet_per_second(usual_speed(Material::Steel)), 8.0, 1e-9);
-    near(in_feet_per_second(usual_speed(Material::Pvc)), 5.0, 1e-9);
-}
-
-/// 41.667 ft at 25 gpm are 83.333 ft at 50. Theis: with u = r²S/(4 T t) = 100 · 0.001/(4 · 0.001 · 2,500) = 0.01 the table of
-/// the well function has W = 4.0379, and 1 m of drawdown is 4π · 0.001/4.0379 = 0.0031121 m³/s (49.33 gpm).
-#[test]
-fn wells() {
-    near(in_feet(drawdown_in_proportion(feet(41.667), gpm(25.0), gpm(50.0)).unwrap()), 83.334, 1e-9);
-    let aquifer = Aquifer {
-        transmissivity: square_meters_per_second(0.001),
-        storage: 0.001,
-        radius: meters(10.0),
-        time: seconds(2500.0),
+fn supply_conductors() {
+    let setting =
+        Setting { metal: Metal::Copper, insulation: Rating::C75, terminals: Rating::C75, ambient: Celsius(45.0) };
+    let feeder = Feeder {
+        supply: volts(240.0),
+        phases: Phases::Single,
+        rated_input: amperes(53.21),
+        running: amperes(34.12),
+        power_factor: 0.985,
+        setting,
+        build: Build::PlasticConduit,
+        laying: Laying::Apart,
+        most_sets: 1,
+        allowed_drop: 0.03,
+        device: amperes(60.0),
     };
-    let none = feet_per_square_gallon_per_minute(0.0);
-    near(in_gpm(flow_for_aquifer_drawdown(meters(1.0), aquifer, none).unwrap()), 49.328, 0.002);
-    assert!(cooper_jacob_holds(0.0099) && !cooper_jacob_holds(0.0101));
-    assert!(short_of(feet(9.99), feet(10.0), feet(10.0)) && !short_of(feet(10.0), feet(10.0), feet(10.0)));
+    let first = feeder_runs(&feeder).unwrap()[0];
+    assert_eq!((first.conductor.size, first.ground), (Size::Awg4, Size::Awg10));
+    near(first.ampacity.value, 0.82 * 85.0, 1e-9);
 }
 
-/// At 50 of 60 Hz the point of 24 gpm, 288 ft, 60 % comes to 20 gpm, 200 ft, 60 %.
+/// 480 V, a filter that costs 3 %: 465.6 V; the motor needs 450 V, so the lead may drop 15.6 V. At power factor 1 and without
+/// reactance the drop is √3 I R ℓ: 12 AWG (1.98 Ω in 1,000 ft) and 10 A give 15.6/(1.7321 · 10 · 1.98) · 1,000 = 454.9 ft.
 #[test]
-fn a_point_of_a_curve_at_another_speed() {
-    let point = |flow: f64, head: f64, share: f64| Point {
-        flow: gpm(flow),
-        head: feet(head),
-        efficiency: Some(share),
-        power: None,
-    };
-    let curve = PumpCurve::new(vec![point(0.0, 360.0, 0.0), point(24.0, 288.0, 0.6), point(48.0, 72.0, 0.3)]).unwrap();
-    near(in_feet(head_of(&curve, gpm(20.0), 50.0 / 60.0).unwrap()), 200.0, 1e-9);
-    near(efficiency_of(&curve, gpm(20.0), 50.0 / 60.0).unwrap().unwrap(), 0.6, 1e-12);
-    near(in_feet(curve.shut_off_head().unwrap()), 360.0, 1e-9);
-    let (flow, best) = curve.best_efficiency().unwrap();
-    near(in_gpm(flow), 24.0, 1e-6);
-    near(best, 0.6, 1e-9);
+fn a_lead_by_volts_behind_a_filter() {
+    let load = Load { sending: volts(480.0), current: amperes(10.0), power_factor: 1.0, phases: Phases::Three };
+    let (r, x) = (table_resistance(Size::Awg12, Metal::Copper), reactance(Size::Awg12, Build::PlasticConduit));
+    near(in_feet(longest_by_volts(load, r, x * 0.0, volts(450.0), 0.03).unwrap()), 454.88, 0.01);
+    near(in_feet(longest_by_volts(load, r, x, volts(470.0), 0.03).unwrap()), 0.0, 0.0);
 }
 
-/// Usual figures of motors without a nameplate: common practice, no single source.
+/// 0.1 µs at 150 m/µs: 7.5 m. Γ = (3,000 − 80)/3,080 = 0.948052; 720 V grow straight to 1,402.6 V there, and stay.
 #[test]
-fn motors_without_a_nameplate() {
-    for (kind, power, usual) in [
-        (MotorKind::Submersible, 7.5, (0.78, 0.80)),
-        (MotorKind::Submersible, 20.0, (0.82, 0.84)),
-        (MotorKind::Submersible, 60.0, (0.86, 0.85)),
-        (MotorKind::Surface, 60.0, (0.92, 0.86)),
-    ] {
-        assert_eq!(assumed_efficiency_and_power_factor(kind, horsepower(power)), usual, "{kind:?} {power}");
+fn peaks_along_a_lead() {
+    let speed = meters(150.0) / seconds(1e-6);
+    let ohms = |value: f64| volts(value) / amperes(1.0);
+    let wave = Wave { speed, rise: seconds(1e-7), motor: ohms(3000.0), cable: ohms(80.0) };
+    let found = corners(volts(720.0), wave, meters(200.0)).unwrap();
+    let found: Vec<(f64, f64)> = found.iter().map(|corner| (in_meters(corner.length), in_volts(corner.peak))).collect();
+    for ((length, peak), (by_hand, high)) in found.iter().zip([(0.0, 720.0), (7.5, 1402.6), (200.0, 1402.6)]) {
+        near(*length, by_hand, 1e-9);
+        near(*peak, high, 0.01);
     }
+    assert_eq!(found.len(), 3);
+}
+
+/// A plant at 80 % of the criteria that uses 10,000 kWh could do with 8,000.
+#[test]
+fn what_a_better_plant_saves() {
+    near(potential_saving(10_000.0, 0.8).unwrap(), 2000.0, 1e-9);
+    near(potential_saving(10_000.0, 1.1).unwrap(), -1000.0, 1e-9);
+}
+
+/// 1,000 h at 30 gpm and 500 h at 60: 40 gpm on the mean. 3 and 6 kW: 6,000 kWh of 6 kW · 1,500 h, two thirds.
+#[test]
+fn means_of_a_duty() {
+    let row = |flow: f64, time: f64| DutyRow { flow: gpm(flow), time: hours(time) };
+    let duty = Duty::new(vec![row(30.0, 1000.0), row(60.0, 500.0)]).unwrap();
+    near(in_gpm(duty.mean_flow().unwrap()), 40.0, 1e-9);
+    near(duty.mean_share(&[kilowatts(3.0), kilowatts(6.0)]).unwrap().unwrap(), 2.0 / 3.0, 1e-12);
 }
 
 #[test]
@@ -146,7 +145,7 @@ fn the_cheapest_size_over_the_years() {
         resistance: ohms_per_kilofoot(ohms),
         price: MoneyPerLength(price / 0.3048),
     };
-    let duty = Duty {
+    let duty = economic::Duty {
         current: amperes(20.0),
         phases: Phases::Three,
         hours: 2000.0,

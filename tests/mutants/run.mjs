@@ -1,0 +1,188 @@
+// Changes core in every place where cargo-mutants would, one change at a time, and says which change no test finds.
+//   node tests/mutants/run.mjs [SHARE]
+// All changes are built in at once, each behind a number that a variable turns on, so that one build does for thousands; what
+// can't be switched (constants, and the like) goes to cargo-mutants itself. SHARE, as 1/20, tries each twentieth only.
+// Writes SURVIVED.md, where every change that is not found has its reason of `reasons.json`. Ends with status 1 where one has
+// none, or fewer than 95 % are found.
+import { spawn, spawnSync } from 'node:child_process';
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import { copyOfProject, root } from '../support/copy.mjs';
+
+const here = new URL('.', import.meta.url);
+const [every] = (process.argv[2] ?? '1/1').split('/').reverse().map(Number);
+const copy = copyOfProject('mutants');
+const target = process.env.MUTANTS_TARGET ?? join(copy, 'target');
+const work = join(copy, 'mutants-work');
+mkdirSync(work);
+
+/** Test binaries in the order in which they are asked, each with its patience in seconds. */
+const binaries = [['reference', 20], ['golden', 20], ['wellwright_core', 30], ['findings', 40], ['properties', 180], ['hostile', 120]];
+/** These read the program's text, which is another here. */
+const ofTheText = ['the_page_of_checks_is_up_to_date', 'every_finding_is_raised_and_told_with_its_figures'];
+
+function run(command, all, options = {}) {
+  const done = spawnSync(command, all, { cwd: copy, encoding: 'utf8', maxBuffer: 1e9, ...options });
+  if (done.error) throw done.error;
+  return done;
+}
+
+function must(command, all, options) {
+  const done = run(command, all, options);
+  if (done.status !== 0) throw new Error(`${command} ${all.join(' ')}: ${done.stderr}`);
+  return done.stdout;
+}
+
+const list = JSON.parse(must('cargo', ['mutants', '--list', '--json', '-p', 'wellwright-core'], { cwd: root }));
+const lists = join(work, 'list.json');
+writeFileSync(lists, JSON.stringify(list));
+console.log(`${list.length} mutants`);
+
+const tool = ['run', '--quiet', '--release', '--manifest-path', 'tests/mutants/Cargo.toml', '--target-dir', join(target, 'tool'), '--'];
+const building = { env: { ...process.env, CARGO_TARGET_DIR: target, RUSTFLAGS: '--cap-lints allow', CARGO_PROFILE_DEV_OPT_LEVEL: '1' } };
+
+/** Numbers that are not in the program: of no build at all, and of none with the others. */
+const unviable = new Set();
+const alone = new Set();
+
+/** Leaves out what does not build, until the rest does. */
+function switched() {
+  for (;;) {
+    cpSync(join(root, 'core/src'), join(copy, 'core/src'), { recursive: true, force: true });
+    const leftOut = join(work, 'left_out');
+    writeFileSync(leftOut, [...unviable, ...alone].join(' '));
+    const unwritten = must('cargo', [...tool, 'switch', lists, copy, leftOut]).split('\n').filter(Boolean).map(Number);
+    const check = run('cargo', ['check', '-p', 'wellwright-core', '--message-format', 'json'], building);
+    if (check.status === 0) {
+      for (const number of unwritten) alone.add(number);
+      return;
+    }
+    const messages = join(work, 'messages');
+    writeFileSync(messages, check.stdout);
+    const before = unviable.size + alone.size;
+    for (const line of must('cargo', [...tool, 'unbuilt', messages, copy]).split('\n').filter(Boolean)) {
+      const [number, how] = line.split(' ');
+      (how === 'alone' ? unviable : alone).add(Number(number));
+    }
+    console.log(`${unviable.size} do not build, ${alone.size} not beside the others`);
+    if (unviable.size + alone.size === before) throw new Error(`no mutant is at fault: ${check.stderr}`);
+  }
+}
+
+/** The test binaries by their names. */
+function built() {
+  const out = must('cargo', ['test', '--no-run', '-p', 'wellwright-core', '-p', 'wellwright-tests', '--lib', '--tests', '--message-format', 'json'], building);
+  const all = out.split('\n').filter((line) => line.startsWith('{')).map((line) => JSON.parse(line)).filter((one) => one.executable && one.profile.test);
+  return new Map(all.map(({ target: { name }, manifest_path: manifest, executable }) => [name, { executable, cwd: join(manifest, '..') }]));
+}
+
+/** Whether a test binary fails with a mutant on; one that does not end has failed. */
+function fails({ executable, cwd }, patience, number) {
+  return new Promise((resolve) => {
+    const skips = ofTheText.flatMap((name) => ['--skip', name]);
+    // A mutant may ask for all the memory there is.
+    const child = spawn('bash', ['-c', 'ulimit -v 8000000; exec "$@"', 'bash', executable, '--test-threads', '1', ...skips], {
+      cwd,
+      stdio: 'ignore',
+      env: { ...process.env, MUTANT: String(number), PROPTEST_CASES: '16', PROPTEST_MAX_SHRINK_ITERS: '0', RUST_BACKTRACE: '0' },
+    });
+    const enough = setTimeout(() => child.kill('SIGKILL'), patience * 1000);
+    child.on('close', (status) => {
+      clearTimeout(enough);
+      resolve(status !== 0);
+    });
+  });
+}
+
+async function firstToFail(tests, number) {
+  for (const [name, patience] of binaries) {
+    if (await fails(tests.get(name), patience, number)) return name;
+  }
+  return null;
+}
+
+/** Tries the mutants that are in the program, on every core; who finds each. */
+async function tried(tests, numbers) {
+  const found = new Map();
+  const queue = [...numbers];
+  const worker = async () => {
+    for (let number = queue.shift(); number; number = queue.shift()) {
+      found.set(number, await firstToFail(tests, number));
+      if (found.size % 250 === 0) console.log(`${found.size} of ${numbers.length} tried`);
+    }
+  };
+  await Promise.all(Array.from({ length: availableParallelism() }, worker));
+  return found;
+}
+
+/** What can't be switched: built one by one. Those that do not build count as such. */
+function triedAlone(numbers, found) {
+  if (numbers.length === 0) return;
+  const out = join(work, 'alone');
+  const names = numbers.flatMap((number) => ['--re', `^${list[number - 1].name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}$`]);
+  run(
+    'cargo',
+    ['mutants', '-p', 'wellwright-core', '--test-package', 'wellwright-tests', '--baseline', 'skip', '--timeout', '300', '--no-shuffle',
+      '--output', out, ...names, '--', '--test', 'reference', '--test', 'golden', '--test', 'findings'],
+    { cwd: root, env: { ...process.env, PROPTEST_CASES: '16' }, stdio: 'inherit' },
+  );
+  const { outcomes } = JSON.parse(readFileSync(join(out, 'mutants.out/outcomes.json'), 'utf8'));
+  const by = new Map(outcomes.filter(({ scenario }) => scenario.Mutant).map(({ scenario, summary }) => [scenario.Mutant.name, summary]));
+  for (const number of numbers) {
+    const summary = by.get(list[number - 1].name);
+    if (summary === 'Unviable') unviable.add(number);
+    else found.set(number, summary === 'MissedMutant' ? null : 'cargo mutants');
+  }
+}
+
+const reasons = JSON.parse(readFileSync(new URL('reasons.json', here), 'utf8')).map(({ mutants, why }) => ({ mutants: new RegExp(mutants), why }));
+
+/** A mutant without the place of its line, which moves. */
+const named = (number) => list[number - 1].name.replace(/^core\/src\/(\S+?):\d+:\d+: /, '$1: ');
+
+/** The chapters of formulas, and what works and tells whole jobs; the others together. */
+const chapters = ['water', 'pump', 'power', 'cable', 'cost', 'startup', 'standards', 'quantity', 'evaluate', 'papers'];
+
+function byChapter(found) {
+  const sums = Object.fromEntries([...chapters, 'the rest'].map((chapter) => [chapter, { caught: 0, tried: 0 }]));
+  for (const [number, by] of found) {
+    const folder = /^core\/src\/([a-z_]+)/.exec(list[number - 1].file)[1];
+    const sum = sums[folder] ?? sums['the rest'];
+    sum.tried += 1;
+    sum.caught += by === null ? 0 : 1;
+  }
+  return sums;
+}
+
+function page(found) {
+  const survived = [...found].filter(([, by]) => by === null).map(([number]) => named(number)).sort();
+  const caught = found.size - survived.length;
+  const share = caught / found.size;
+  const by = binaries.map(([name]) => name).concat('cargo mutants').map((name) => `${name} ${[...found.values()].filter((one) => one === name).length}`);
+  const told = new Map();
+  const bare = [];
+  for (const name of survived) {
+    const why = reasons.find(({ mutants }) => mutants.test(name))?.why;
+    if (why) told.set(why, [...(told.get(why) ?? []), name]);
+    else bare.push(name);
+  }
+  const today = new Date().toISOString().slice(0, 10);
+  const groups = [...told].map(([why, names]) => `\n## ${why}\n\n${names.map((name) => `- \`${name}\``).join('\n')}\n`);
+  if (bare.length > 0) groups.push(`\n## No reason is known\n\n${bare.map((name) => `- \`${name}\``).join('\n')}\n`);
+  const text = `# Changes that no test finds\n\nWritten by \`node tests/mutants/run.mjs\` on ${today}: ${caught} of ${found.size} mutants of core found (${(100 * share).toFixed(1)} %), ` +
+    `${unviable.size} more do not build.\nBy whom first: ${by.join(', ')}.\n${groups.join('')}`;
+  if (every === 1) writeFileSync(new URL('SURVIVED.md', here), text);
+  else console.log(text);
+  console.log(`mutants by chapter: ${JSON.stringify(byChapter(found))}`);
+  console.log(`mutants: ${caught} caught, ${survived.length} survived, ${bare.length} of them without a reason`);
+  return share >= 0.95 && bare.length === 0;
+}
+
+switched();
+const tests = built();
+if (await firstToFail(tests, 0)) throw new Error('a test fails without a mutant');
+const numbers = list.map((_, at) => at + 1).filter((number) => number % every === 0 && !unviable.has(number));
+const found = await tried(tests, numbers.filter((number) => !alone.has(number)));
+triedAlone(numbers.filter((number) => alone.has(number)), found);
+process.exitCode = page(found) ? 0 : 1;

@@ -1,0 +1,121 @@
+//! Well, pipe, pump and motor.
+
+use super::near;
+use wellwright_core::pump::affinity::{curve_at, efficiency_of, head_of};
+use wellwright_core::pump::curve::{Point, PumpCurve};
+use wellwright_core::pump::motor::{MotorKind, assumed_efficiency_and_power_factor, volts_share};
+use wellwright_core::quantity::{
+    feet, feet_per_second, feet_per_square_gallon_per_minute, gpm, hertz, horsepower, in_feet, in_feet_per_second,
+    in_gpm, in_inches, in_psi, inches, meters, seconds, square_meters_per_second, volts,
+};
+use wellwright_core::standards::fittings::Fitting;
+use wellwright_core::standards::pipe::{Material, Series};
+use wellwright_core::water::fittings::coefficient_in;
+use wellwright_core::water::level::short_of;
+use wellwright_core::water::line::{size_for, usual_speed};
+use wellwright_core::water::pipe_rating::rating_in_service;
+use wellwright_core::water::well::{Aquifer, cooper_jacob_holds, drawdown_in_proportion, flow_for_aquifer_drawdown};
+
+/// Schedule 80 pipe of 1-1/2 in: 471 psi at 73 °F; handbooks of plastic plumbing print for it at 90 to 140 °F 353, 292,
+/// 235, 188, 141 and 104 psi (from memory). Threads take half.
+#[test]
+fn plastic_pipe_in_warm_water() {
+    let pipe =
+        Series::PvcSchedule80.sizes().find(|size| (in_inches(size.outside_diameter()) - 1.900).abs() < 1e-9).unwrap();
+    for (water, printed) in
+        [(73.0, 471.0), (90.0, 353.0), (100.0, 292.0), (110.0, 235.0), (120.0, 188.0), (130.0, 141.0), (140.0, 104.0)]
+    {
+        let plain = in_psi(rating_in_service(pipe, water, false).unwrap().unwrap());
+        // Tables round the rating to whole pounds, and then what is left of it.
+        near(plain, printed, 0.005 * printed + 1.0);
+        near(in_psi(rating_in_service(pipe, water, true).unwrap().unwrap()), plain / 2.0, 1e-9);
+    }
+}
+
+/// A threaded elbow has 1.5 in any pipe, by the text table.
+#[test]
+fn fittings_in_a_pipe() {
+    near(coefficient_in(Fitting::Elbow90Threaded, None).unwrap().unwrap(), 1.5, 1e-12);
+    near(coefficient_in(Fitting::Elbow90Threaded, Some(inches(2.067))).unwrap().unwrap(), 1.5, 1e-12);
+}
+
+/// Affinity laws at 50 of 60 Hz: flow 5/6, head 25/36, power 125/216.
+#[test]
+fn a_curve_at_another_speed() {
+    let point = |flow: f64, head: f64| Point { flow: gpm(flow), head: feet(head), efficiency: None, power: None };
+    let curve = PumpCurve::new(vec![point(0.0, 360.0), point(24.0, 288.0), point(48.0, 72.0)]).unwrap();
+    let slow = curve_at(&curve, 50.0 / 60.0).unwrap();
+    let found: Vec<(f64, f64)> = slow.points().iter().map(|point| (in_gpm(point.flow), in_feet(point.head))).collect();
+    for ((flow, head), (by_hand, above)) in found.iter().zip([(0.0, 250.0), (20.0, 200.0), (40.0, 50.0)]) {
+        near(*flow, by_hand, 1e-9);
+        near(*head, above, 1e-9);
+    }
+}
+
+/// Constant volts per hertz: 50 of 60 Hz have 5/6 of the volts; above 60 Hz the supply gives no more.
+#[test]
+fn volts_by_frequency() {
+    near(volts_share(hertz(50.0), hertz(60.0)).unwrap(), 5.0 / 6.0, 1e-12);
+    near(volts_share(hertz(60.0), hertz(60.0)).unwrap(), 1.0, 1e-12);
+    near(volts_share(hertz(75.0), hertz(60.0)).unwrap(), 1.0, 1e-12);
+}
+
+/// 25 gpm run at 5.36 ft/s in pipe of 1.380 in and at 3.94 ft/s in 1.610 in: 5 ft/s, usual in plastic, ask for the wider one,
+/// 8 ft/s, usual in steel, do not (both common practice).
+#[test]
+fn pipe_by_speed() {
+    let inside =
+        |most| in_inches(size_for(Series::SteelSchedule40, gpm(25.0), most).unwrap().unwrap().inside_diameter());
+    near(inside(feet_per_second(5.0)), 1.610, 0.001);
+    near(inside(feet_per_second(8.0)), 1.380, 0.001);
+    near(in_feet_per_second(usual_speed(Material::Steel)), 8.0, 1e-9);
+    near(in_feet_per_second(usual_speed(Material::Pvc)), 5.0, 1e-9);
+}
+
+/// 41.667 ft at 25 gpm are 83.333 ft at 50. Theis: with u = r²S/(4 T t) = 100 · 0.001/(4 · 0.001 · 2,500) = 0.01 the table of
+/// the well function has W = 4.0379, and 1 m of drawdown is 4π · 0.001/4.0379 = 0.0031121 m³/s (49.33 gpm).
+#[test]
+fn wells() {
+    near(in_feet(drawdown_in_proportion(feet(41.667), gpm(25.0), gpm(50.0)).unwrap()), 83.334, 1e-9);
+    let aquifer = Aquifer {
+        transmissivity: square_meters_per_second(0.001),
+        storage: 0.001,
+        radius: meters(10.0),
+        time: seconds(2500.0),
+    };
+    let none = feet_per_square_gallon_per_minute(0.0);
+    near(in_gpm(flow_for_aquifer_drawdown(meters(1.0), aquifer, none).unwrap()), 49.328, 0.002);
+    assert!(cooper_jacob_holds(0.0099) && !cooper_jacob_holds(0.0101));
+    assert!(short_of(feet(9.99), feet(10.0), feet(10.0)) && !short_of(feet(10.0), feet(10.0), feet(10.0)));
+}
+
+/// At 50 of 60 Hz the point of 24 gpm, 288 ft, 60 % comes to 20 gpm, 200 ft, 60 %.
+#[test]
+fn a_point_of_a_curve_at_another_speed() {
+    let point = |flow: f64, head: f64, share: f64| Point {
+        flow: gpm(flow),
+        head: feet(head),
+        efficiency: Some(share),
+        power: None,
+    };
+    let curve = PumpCurve::new(vec![point(0.0, 360.0, 0.0), point(24.0, 288.0, 0.6), point(48.0, 72.0, 0.3)]).unwrap();
+    near(in_feet(head_of(&curve, gpm(20.0), 50.0 / 60.0).unwrap()), 200.0, 1e-9);
+    near(efficiency_of(&curve, gpm(20.0), 50.0 / 60.0).unwrap().unwrap(), 0.6, 1e-12);
+    near(in_feet(curve.shut_off_head().unwrap()), 360.0, 1e-9);
+    let (flow, best) = curve.best_efficiency().unwrap();
+    near(in_gpm(flow), 24.0, 1e-6);
+    near(best, 0.6, 1e-9);
+}
+
+/// Usual figures of motors without a nameplate: common practice, no single source.
+#[test]
+fn motors_without_a_nameplate() {
+    for (kind, power, usual) in [
+        (MotorKind::Submersible, 7.5, (0.78, 0.80)),
+        (MotorKind::Submersible, 20.0, (0.82, 0.84)),
+        (MotorKind::Submersible, 60.0, (0.86, 0.85)),
+        (MotorKind::Surface, 60.0, (0.92, 0.86)),
+    ] {
+        assert_eq!(assumed_efficiency_and_power_factor(kind, horsepower(power)), usual, "{kind:?} {power}");
+    }
+}
