@@ -3,21 +3,36 @@
 //! `cargo run -q --release -p wellwright-core --example evaluate -- FILE`; `-` reads standard input.
 //! Exit status 2 and a JSON error that names the field where a job can't be used; nothing else is printed then.
 //!
-//! `--lines` reads a job a line from standard input, however many, and prints an evaluation a line in their order. A line
-//! that can't be used gives an error in its place, and exit status 2 at the end.
+//! `--lines` reads a job a line from standard input, however many, and prints an evaluation a line in their order; with
+//! `--brief` behind it only what it comes to: both ways at the depth, the saving, the break-even, the findings. A line that
+//! can't be used gives an error in its place, and exit status 2 at the end.
 
 use serde_json::{Value, json};
 use std::io::{BufRead as _, BufWriter, Read as _, Write as _};
 use std::process::ExitCode;
-use wellwright_core::evaluate::{error_report, evaluate, report};
+use wellwright_core::evaluate::{Evaluation, brief, error_report, evaluate, report};
+use wellwright_core::job::Job;
 use wellwright_core::job::wire::{self, WireError};
+
+/// How an evaluation is told.
+type Tell = fn(&Job, &Evaluation) -> Value;
+const WHOLE: Tell = |job, answer| report(&job.name, answer);
+const BRIEF: Tell = |job, answer| {
+    let mut told = brief(answer);
+    told["job"] = json!(job.name);
+    told
+};
 
 fn main() -> ExitCode {
     let Some(path) = std::env::args().nth(1) else {
         return refuse(&json!({"code": "no_file", "detail": "name a job file, or - for standard input"}));
     };
     if path == "--lines" {
-        return lines();
+        return match std::env::args().nth(2).as_deref() {
+            None => lines(WHOLE),
+            Some("--brief") => lines(BRIEF),
+            Some(other) => refuse(&json!({"code": "unknown_option", "detail": other})),
+        };
     }
     match text(&path) {
         Ok(text) => match answer(&text) {
@@ -35,7 +50,7 @@ fn main() -> ExitCode {
 const AT_A_TIME: usize = 256;
 
 /// Jobs by the line: some at a time on every core, so that memory stays as it is however many come.
-fn lines() -> ExitCode {
+fn lines(tell: Tell) -> ExitCode {
     let cores = std::thread::available_parallelism().map_or(1, usize::from);
     let mut out = BufWriter::new(std::io::stdout().lock());
     let (mut coming, mut number, mut all_good) = (std::io::stdin().lock().lines(), 0, true);
@@ -48,7 +63,7 @@ fn lines() -> ExitCode {
         let told: Vec<(bool, String)> = std::thread::scope(|scope| {
             let parts = some.chunks(size).enumerate();
             let parts: Vec<_> =
-                parts.map(|(part, chunk)| scope.spawn(move || of_lines(chunk, number + part * size))).collect();
+                parts.map(|(part, chunk)| scope.spawn(move || of_lines(chunk, number + part * size, tell))).collect();
             parts.into_iter().flat_map(|part| part.join().unwrap_or_default()).collect()
         });
         number += some.len();
@@ -64,12 +79,12 @@ fn lines() -> ExitCode {
 }
 
 /// What is told of each line, the first of them having this number; whether it is an evaluation.
-fn of_lines(lines: &[std::io::Result<String>], first: usize) -> Vec<(bool, String)> {
+fn of_lines(lines: &[std::io::Result<String>], first: usize, tell: Tell) -> Vec<(bool, String)> {
     let told = |(at, line): (usize, &std::io::Result<String>)| {
         let index = Some(first + at);
         let read = |text: &String| wire::parse(text).map_err(|error| wire_error(&error, index));
         let answer = match line {
-            Ok(text) => read(text).and_then(|job| one(&job, index)),
+            Ok(text) => read(text).and_then(|job| one(&job, index, tell)),
             Err(error) => Err(numbered(json!({"code": "not_read", "detail": error.to_string()}), index)),
         };
         match answer {
@@ -92,7 +107,7 @@ fn text(path: &str) -> std::io::Result<String> {
 fn answer(text: &str) -> Result<Value, Value> {
     match wire::parse(text).map_err(|error| wire_error(&error, None))? {
         Value::Array(jobs) => many(&jobs).map(Value::Array),
-        job => one(&job, None),
+        job => one(&job, None, WHOLE),
     }
 }
 
@@ -107,7 +122,9 @@ fn many(jobs: &[Value]) -> Result<Vec<Value>, Value> {
             .map(|(part, chunk)| {
                 scope.spawn(move || {
                     let numbered = chunk.iter().enumerate();
-                    numbered.map(|(index, job)| one(job, Some(part * size + index))).collect::<Result<Vec<_>, _>>()
+                    numbered
+                        .map(|(index, job)| one(job, Some(part * size + index), WHOLE))
+                        .collect::<Result<Vec<_>, _>>()
                 })
             })
             .collect();
@@ -119,11 +136,11 @@ fn many(jobs: &[Value]) -> Result<Vec<Value>, Value> {
     })
 }
 
-fn one(value: &Value, index: Option<usize>) -> Result<Value, Value> {
+fn one(value: &Value, index: Option<usize>, tell: Tell) -> Result<Value, Value> {
     let job = wire::read(value).map_err(|error| wire_error(&error, index))?;
     let answer = evaluate(&job);
     match answer.errors.first() {
-        None => Ok(report(&job.name, &answer)),
+        None => Ok(tell(&job, &answer)),
         Some(error) => Err(numbered(error_report(error), index)),
     }
 }

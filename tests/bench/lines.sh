@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # How many jobs a minute the evaluator takes by the line, on all cores and on one, and the most memory that it holds:
-# tests/bench/lines.sh [JOBS]. The job is the house well with every way to run its motor judged.
+# tests/bench/lines.sh [JOBS]. The job is the house well with every way to run its motor judged; told whole, and in short.
 set -euo pipefail
 CDPATH='' cd -- "$(dirname -- "$0")/../.."
 count=${1:-20000}
@@ -10,18 +10,22 @@ job=$(node -p 'JSON.stringify(JSON.parse(require("fs").readFileSync("core/exampl
 # `head` closes the pipe on `yes`, which is no failure.
 jobs() { { yes "$job" || true; } | head -n "$1"; }
 measure() {
-  local before after
+  local before after form=$1
+  shift
   before=$(date +%s%N)
-  jobs "$count" | "$@" "$built/release/examples/evaluate" --lines | tail -n 1 | cut -c 1-60
+  # shellcheck disable=SC2086 # no form is no argument
+  jobs "$count" | "$@" "$built/release/examples/evaluate" --lines $form | tail -n 1 | cut -c 1-60
   after=$(date +%s%N)
   echo "$count jobs in $(((after - before) / 1000000)) ms: $((count * 60000 / ((after - before) / 1000000))) a minute"
 }
-echo "All cores:"
-measure env
-if command -v taskset >/dev/null; then
-  echo "One core:"
-  measure taskset -c 0
-fi
+for form in "" --brief; do
+  echo "All cores${form:+, $form}:"
+  measure "$form" env
+  if command -v taskset >/dev/null; then
+    echo "One core${form:+, $form}:"
+    measure "$form" taskset -c 0
+  fi
+done
 if [ -x /usr/bin/time ]; then
   for some in $((count / 4)) "$count"; do
     echo "Most memory at $some jobs, kB:"

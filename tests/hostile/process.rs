@@ -110,9 +110,9 @@ fn a_bad_file_is_named_with_its_field_and_job() {
 }
 
 /// Runs the example on lines.
-fn lines(input: String) -> Output {
+fn lines(input: String, more: &[&str]) -> Output {
     let mut command = program();
-    command.arg("--lines").stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped());
+    command.arg("--lines").args(more).stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped());
     let mut child = command.spawn().unwrap();
     let mut pipe = child.stdin.take().unwrap();
     let feeding = std::thread::spawn(move || pipe.write_all(input.as_bytes()));
@@ -130,7 +130,7 @@ fn jobs_by_the_line_keep_their_order_and_a_bad_one_its_place() {
         _ if i.is_multiple_of(100) => named(&format!("well {i}"), 100.0 + f64::from(i)).to_string(),
         _ => "{\"schema\": 1}".to_owned(),
     };
-    let output = lines((0..count).map(|i| line(i) + "\n").collect());
+    let output = lines((0..count).map(|i| line(i) + "\n").collect(), &[]);
     assert_eq!(output.status.code(), Some(2));
     let text = String::from_utf8(output.stdout).unwrap();
     let told: Vec<Value> = text.lines().map(|line| serde_json::from_str(line).unwrap()).collect();
@@ -144,8 +144,30 @@ fn jobs_by_the_line_keep_their_order_and_a_bad_one_its_place() {
         }
     }
     assert_eq!(told[0], answered(&fed(line(0).as_bytes())));
-    let output = lines(String::new());
+    let output = lines(String::new(), &[]);
     assert!(output.status.success() && output.stdout.is_empty());
+}
+
+/// In short an evaluation says what it says at length.
+#[test]
+fn jobs_by_the_line_are_told_in_short() {
+    let depths = [620.0, 200.0, 1400.0];
+    let jobs: String = depths.map(|depth| named("well", depth).to_string() + "\n").concat();
+    let told = |more: &[&str]| -> Vec<Value> {
+        let output = lines(jobs.clone(), more);
+        assert!(output.status.success());
+        let text = String::from_utf8(output.stdout).unwrap();
+        text.lines().map(|line| serde_json::from_str(line).unwrap()).collect()
+    };
+    let (whole, brief) = (told(&[]), told(&["--brief"]));
+    assert_eq!((whole.len(), brief.len()), (3, 3));
+    for (whole, brief) in whole.iter().zip(&brief) {
+        for part in ["job", "findings", "at_depth", "break_even"] {
+            assert_eq!(whole[part], brief[part], "{part}");
+        }
+        assert!(brief.get("power").is_none() && brief["at_depth"]["saving"].is_object(), "{brief}");
+    }
+    assert_eq!(refused(&lines(String::new(), &["--short"]))["code"], "unknown_option");
 }
 
 #[test]

@@ -28,7 +28,8 @@ impl Row {
 pub struct Rows<'a> {
     text: &'a str,
     separator: u8,
-    reader: Reader<&'a [u8]>,
+    /// None for a blank text: most jobs have no tables, and a reader takes longer to make than much else of them.
+    reader: Option<Reader<&'a [u8]>>,
     /// Cells of a row, once the first is read.
     width: Option<usize>,
     /// How far lines are counted: the byte, and its line.
@@ -42,8 +43,9 @@ impl<'a> Rows<'a> {
         let text = text.trim_start_matches('\u{feff}');
         let first = text.lines().find(|line| !line.trim().is_empty()).unwrap_or("");
         let separator = [b'\t', b';'].into_iter().find(|mark| first.as_bytes().contains(mark)).unwrap_or(b',');
-        let reader =
-            ReaderBuilder::new().has_headers(false).flexible(true).delimiter(separator).from_reader(text.as_bytes());
+        let reader = (!first.is_empty()).then(|| {
+            ReaderBuilder::new().has_headers(false).flexible(true).delimiter(separator).from_reader(text.as_bytes())
+        });
         Self { text, separator, reader, width: None, counted: (0, 1) }
     }
 
@@ -68,7 +70,8 @@ impl<'a> Rows<'a> {
         loop {
             let from = self.at();
             let mut cells = StringRecord::new();
-            let more = self.reader.read_record(&mut cells);
+            let Some(reader) = &mut self.reader else { return Ok(None) };
+            let more = reader.read_record(&mut cells);
             let raw = self.text.get(from..self.at()).unwrap_or("");
             // The reader passes over empty lines ahead of a row.
             let own = raw.trim_start_matches(['\r', '\n']);
@@ -91,7 +94,8 @@ impl<'a> Rows<'a> {
 
     /// The byte that the reader has come to.
     fn at(&self) -> usize {
-        usize::try_from(self.reader.position().byte()).unwrap_or(self.text.len())
+        let byte = self.reader.as_ref().map_or(0, |reader| reader.position().byte());
+        usize::try_from(byte).unwrap_or(self.text.len())
     }
 
     /// The line of a byte that is not ahead of those asked for before.

@@ -87,6 +87,9 @@ fn means_of_a_duty() {
     let row = |flow: f64, time: f64| DutyRow { flow: gpm(flow), time: hours(time) };
     let duty = Duty::new(vec![row(30.0, 1000.0), row(60.0, 500.0)]).unwrap();
     near(in_gpm(duty.mean_flow().unwrap()), 40.0, 1e-9);
+    let shares = duty.shares().unwrap();
+    near(shares[0], 2.0 / 3.0, 1e-12);
+    near(shares[1], 1.0 / 3.0, 1e-12);
     near(duty.mean_share(&[kilowatts(3.0), kilowatts(6.0)]).unwrap().unwrap(), 2.0 / 3.0, 1e-12);
 }
 
@@ -174,6 +177,7 @@ fn what_is_bought() {
 #[test]
 fn a_latin_hypercube() {
     let triangle = Estimate::new(0.0, 1.0, 2.0).unwrap();
+    assert_eq!((triangle.low(), triangle.expected(), triangle.high()), (0.0, 1.0, 2.0));
     let sample = latin_hypercube(&[triangle, triangle], 10, 7).unwrap();
     for column in 0..2 {
         let numbers: Vec<f64> = sample.points().map(|point| point[column]).collect();

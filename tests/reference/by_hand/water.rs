@@ -10,6 +10,7 @@ use wellwright_core::quantity::{
 };
 use wellwright_core::standards::fittings::Fitting;
 use wellwright_core::standards::pipe::{Material, Series};
+use wellwright_core::water::dead_head::house_limit;
 use wellwright_core::water::fittings::coefficient_in;
 use wellwright_core::water::level::short_of;
 use wellwright_core::water::line::{size_for, usual_speed};
@@ -118,4 +119,10 @@ fn motors_without_a_nameplate() {
     ] {
         assert_eq!(assumed_efficiency_and_power_factor(kind, horsepower(power)), usual, "{kind:?} {power}");
     }
+}
+
+/// Plumbing codes of houses: above 80 psi a regulator is due.
+#[test]
+fn pressures_of_a_house() {
+    near(in_psi(house_limit()), 80.0, 1e-9);
 }

@@ -178,13 +178,19 @@ impl Item {
         own == others && same_size(size, of_other)
     }
 
+    /// Whether it stands behind another in a book, and is not of its size within what makes two sizes one.
+    pub(super) fn is_well_behind(self, other: Self) -> bool {
+        let ((own, size), (others, of_other)) = (self.order(), other.order());
+        own > others || own == others && size > of_other && !same_size(size, of_other)
+    }
+
     pub(super) fn is_behind(self, other: Self) -> bool {
         let ((own, size), (others, of_other)) = (self.order(), other.order());
         own.cmp(&others).then(size.total_cmp(&of_other)) == Ordering::Greater
     }
 
-    /// Its place in a book: its kind, what it is, and its size.
-    fn order(self) -> ([u8; 4], f64) {
+    /// Its place in a book: its kind and what it is, as one number, and its size.
+    fn order(self) -> (u32, f64) {
         let piece = |piece: Piece, part: u8| {
             let [group, one] = piece.order();
             [4 + group, one, part, 0]
@@ -203,7 +209,7 @@ impl Item {
             Self::LaborFixed => [8, 0, 0, 0],
             Self::LaborPerLength => [8, 1, 0, 0],
         };
-        (key, if let Self::Sized(_, size) = self { size.plain() } else { 0.0 })
+        (u32::from_be_bytes(key), if let Self::Sized(_, size) = self { size.plain() } else { 0.0 })
     }
 }
 

@@ -122,7 +122,10 @@ impl PriceBook {
     /// Definition.
     #[must_use]
     pub fn get(&self, item: Item) -> Option<Price> {
-        self.rows.iter().find(|row| row.item.is(item)).map(|row| row.price)
+        // Rows stand in order: those before can't be the item, nor can those behind it.
+        let from = self.rows.partition_point(|row| item.is_well_behind(row.item));
+        let mut near = self.rows.iter().skip(from).take_while(|row| !row.item.is_well_behind(item));
+        near.find(|row| row.item.is(item)).map(|row| row.price)
     }
 
     /// Puts a price in, in place of the one that the item had.
