@@ -84,7 +84,7 @@ test('who comes back to a job sees its last answer; who comes to another, or fin
   assert.match(await first(page).locator('.last:visible').innerText(), /480\sV|Waiting for/);
   assert.equal(await drawn(page).count(), 0, 'the example');
   const id = url.match(/#\/job\/([^/]+)/)[1];
-  for (const other of ['', '#/job/other/water', `#/show/${id}`]) {
+  for (const other of ['', '#/job/other/water', '#/job/demo-0/water', `#/show/${id}`]) {
     await page.goto('about:blank');
     await page.goto(url.replace(/#.*/, other));
     await shown(page, /^Loading/).waitFor();
@@ -109,9 +109,15 @@ test('a last answer of any other form is left out', async (t) => {
   }
 });
 
-test('a program that does not come is said, and can be asked for again', async (t) => {
+/** How a program does not come: not at all, or as something else, as from a network that asks to sign in. */
+const ways = {
+  'does not come': (route) => route.abort(),
+  'comes as something else': (route) => route.fulfill({ contentType: 'application/wasm', body: '<html>' }),
+};
+
+for (const [name, cuts] of Object.entries(ways)) test(`a program that ${name} is said, and can be asked for again`, async (t) => {
   let cut = true;
-  const prepare = (context) => context.route('**/*.wasm', (route) => (cut ? route.abort() : route.continue()));
+  const prepare = (context) => context.route('**/*.wasm', (route) => (cut ? cuts(route) : route.continue()));
   const { page, problems } = await open(t, { prepare, locale: 'en-US' });
   await shown(page, /^The page did not come through/).waitFor();
   assert.ok(problems.splice(0).length > 0);

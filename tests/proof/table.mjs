@@ -62,7 +62,7 @@ console.log(whole);
 
 if (process.argv[2] === '--write') {
   const page = text('DEVELOPERS.md');
-  const marks = /(<!-- proof -->\n)[^]*?(\n<!-- end of proof -->)/;
-  if (!marks.test(page)) throw new Error('DEVELOPERS.md has no place for the table');
-  writeFileSync(at('DEVELOPERS.md'), page.replace(marks, (_, start, end) => `${start}\n${whole}\n${end}`));
+  const place = /<!-- proof -->\n[^]*?<!-- end of proof -->/;
+  if (!place.test(page)) throw new Error('DEVELOPERS.md has no place for the table');
+  writeFileSync(at('DEVELOPERS.md'), page.replace(place, () => `<!-- proof -->\n\n${whole}\n\n<!-- end of proof -->`));
 }

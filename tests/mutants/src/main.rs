@@ -57,14 +57,17 @@ fn switch_all(list: &str, folder: &Path, left_out: &str) -> Done {
     Ok(())
 }
 
-/// What tells core which mutant is on.
+/// What tells core which mutant is on. The first test that fails ends the run.
 const SWITCH: &str = r#"
 /// The mutant that is on.
 pub mod mutant {
     static ON: std::sync::OnceLock<u32> = std::sync::OnceLock::new();
     /// Its number; none is on without one.
     pub fn on() -> u32 {
-        *ON.get_or_init(|| std::env::var("MUTANT").ok().and_then(|text| text.parse().ok()).unwrap_or(0))
+        *ON.get_or_init(|| {
+            std::panic::set_hook(Box::new(|_| std::process::exit(101)));
+            std::env::var("MUTANT").ok().and_then(|text| text.parse().ok()).unwrap_or(0)
+        })
     }
 }
 "#;
