@@ -60,6 +60,7 @@ fn what_a_spreadsheet_writes_is_read() {
         "gpm\thours\n25\t1000.5\n",
         "# a year\n\n25, 1000.5\n",
         "h; gpm\n1000,5; 25\n",
+        "hours; flow\n1000,5; 25\n",
     ] {
         let read = read_duty(text, FlowUnit::Gpm).unwrap_or_else(|error| panic!("{text:?}: {error:?}"));
         let row = read.duty.rows()[0];

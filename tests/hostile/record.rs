@@ -1,7 +1,9 @@
 //! Records that can't be read: each trouble is named by its place, and nothing of the file is taken.
 
-use wellwright_core::job::Record;
+use wellwright_core::job::record::{Taken, Visit};
 use wellwright_core::job::wire::{self, WireError};
+use wellwright_core::job::{Reading, Record};
+use wellwright_core::quantity::Entry;
 
 fn refused(record: &str) -> String {
     match wire::read_text(&format!("{{\"schema\": 1, \"record\": {record}}}")) {
@@ -63,4 +65,27 @@ fn a_good_one_is_read_and_nothing_in_it_is_more_than_text() {
     assert_eq!(wire::read(&wire::write(&job)).unwrap(), job);
     let empty = wire::read_text(r#"{"schema": 1, "record": null}"#).unwrap();
     assert!(empty.record.is_empty());
+}
+
+/// What an instrument can't show was mistyped: it stands in the record and counts for nothing. Ends of each range count.
+#[test]
+fn a_reading_that_no_instrument_shows_counts_for_nothing() {
+    for (reading, low, high) in [
+        (Reading::InsulationBefore, 0.0, 1e6),
+        (Reading::WindingTemperature, -40.0, 400.0),
+        (Reading::StaticLevel, -100.0, 5000.0),
+        (Reading::Pressure, -15.0, 2000.0),
+        (Reading::SupplyIdle, 0.0, 10_000.0),
+        (Reading::Amps1, 0.0, 10_000.0),
+        (Reading::Frequency, 0.0, 200.0),
+        (Reading::Flow, 0.0, 50_000.0),
+        (Reading::Signal, 0.0, 30.0),
+    ] {
+        for (value, counts) in [(low, true), (high, true), (low - 1.0, false), (high + 1.0, false), (f64::NAN, false)] {
+            let entry = Entry::new(value, reading.unit());
+            let taken = Taken { reading, text: "x".to_owned(), entry: Some(entry), at: "a".to_owned(), open: false };
+            let visit = Visit { at: "a".to_owned(), by: "RG".to_owned(), taken: vec![taken] };
+            assert_eq!(visit.value(reading), counts.then_some(value), "{reading:?} {value}");
+        }
+    }
 }

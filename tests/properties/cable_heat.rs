@@ -80,6 +80,9 @@ proptest! {
         prop_assert!((found.value / (direct.value * (1.0 + added(f))) - 1.0).abs() < 1e-12);
         let skin = |ohms: f64| skin_effect(ohms_per_kilofoot(ohms), hertz(f), 1.0).unwrap();
         prop_assert!(skin(ohms) > skin(ohms * more));
+        // Stranding that makes less of it is a conductor of more resistance.
+        let stranded = skin_effect(ohms_per_kilofoot(ohms), hertz(f), 1.0 / more).unwrap();
+        prop_assert!((stranded / skin(ohms * more) - 1.0).abs() < 1e-9);
         prop_assert!(skin_effect(direct, hertz(f), 1.0).unwrap() < added(f));
         let beside = |near: f64, phases| proximity_effect(ohms_per_kilofoot(ohms), hertz(f), 1.0, near, phases).unwrap();
         for phases in [Phases::Single, Phases::Three] {

@@ -147,6 +147,10 @@ fn what_is_out_of_range_is_named_and_never_clamped() {
         assert_eq!(named(pressure_head(psi(bad), kilograms_per_cubic_meter(999.0))), "pressure");
         assert_eq!(named(pressure_head(psi(1.0), kilograms_per_cubic_meter(bad))), "density");
         assert_eq!(named(cooling_speed(gpm(9.0), inches(bad), inches(3.75))), "outer");
+        let (water, some) = (kilograms_per_cubic_meter(999.0), feet(100.0));
+        assert_eq!(named(dead_head_at_gauge(some, feet(bad), some, water)), "static_level");
+        assert_eq!(named(dead_head_at_pump(feet(bad), some, some, water)), "shut_off");
+        assert_eq!(named(relief_head(some, feet(bad), psi(50.0), water)), "rise");
     }
     assert_eq!(named(vapor_pressure(Celsius(60.001))), "temperature");
     assert_eq!(named(vapor_pressure(Celsius(-0.001))), "temperature");

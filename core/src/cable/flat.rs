@@ -5,7 +5,7 @@ use super::reactance::{Build, from_spacing, geometric_mean_distance, geometric_m
 use crate::error::OutsideRange;
 use crate::quantity::{ElectricPotential, Frequency, Length, OhmsPerLength, in_hertz, in_volts, volts};
 use crate::standards::conductor::Size;
-use core::ops::{Add, Mul, Sub};
+use core::ops::{Mul, Sub};
 
 /// Reactance per length of a flat cable's conductors, each with currents of three equal phases.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -130,12 +130,6 @@ impl Phasor {
     }
 }
 
-impl Add for Phasor {
-    type Output = Self;
-    fn add(self, other: Self) -> Self {
-        Self(self.0 + other.0, self.1 + other.1)
-    }
-}
 impl Sub for Phasor {
     type Output = Self;
     fn sub(self, other: Self) -> Self {

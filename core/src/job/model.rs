@@ -156,3 +156,46 @@ impl Job {
         };
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::power::family::Kind;
+
+    #[test]
+    fn a_job_is_blank_until_something_is_entered() {
+        let blank = Job { name: "Well".to_owned(), note: "by the gate".to_owned(), ..Job::default() };
+        assert!(blank.is_blank());
+        let entered: [fn(&mut Job); 9] = [
+            |job| job.set(Field::PumpSetting, Some(Entry::new(620.0, Unit::Foot))),
+            |job| job.choices.restart = Some(true),
+            |job| job.record.begin("RG", "a").unwrap_or_default(),
+            |job| job.way = Some(WayKey::Generic(Kind::Doubling)),
+            |job| job.pair[1] = Some(WayKey::Generic(Kind::Doubling)),
+            |job| job.curve = "0 300".to_owned(),
+            |job| job.families = "name;kind".to_owned(),
+            |job| job.book = "item;price".to_owned(),
+            |job| job.duty = "25 1000".to_owned(),
+        ];
+        for (at, enter) in entered.into_iter().enumerate() {
+            let mut job = blank.clone();
+            enter(&mut job);
+            assert!(!job.is_blank(), "{at}");
+        }
+        assert!(blank.choices.restart.is_none() && !blank.choices.restart() && blank.choices.feeder_sets() == 1);
+    }
+
+    #[test]
+    fn fittings_add_up_to_three_decimals() {
+        let mut job = Job::default();
+        let field = Part::Surface.fields()[3];
+        let sum = |job: &Job| job.get(field).map(|entry| entry.value);
+        job.add_fitting(Part::Surface, 1.5);
+        job.add_fitting(Part::Surface, 0.300_4);
+        assert_eq!(sum(&job), Some(1.8));
+        job.set(field, Some(Entry::new(f64::NAN, Unit::One)));
+        job.add_fitting(Part::Surface, 0.9);
+        assert_eq!(sum(&job), Some(0.9));
+        assert_eq!(job.get(Part::Drop.fields()[3]), None);
+    }
+}

@@ -8,7 +8,7 @@ use proc_macro2::LineColumn;
 use std::collections::{BTreeMap, BTreeSet};
 use syn::spanned::Spanned as _;
 use syn::visit_mut::{self, VisitMut};
-use syn::{Arm, BinOp, Block, Expr, ExprBinary, ExprStruct, Stmt, parse_quote, parse_str};
+use syn::{Arm, BinOp, Block, Expr, ExprBinary, ExprStruct, ReturnType, Signature, Type, parse_quote, parse_str};
 
 /// Line and column, both from 1 on.
 pub type Place = (usize, usize);
@@ -97,7 +97,7 @@ impl<'a> Writer<'a> {
         for mutant in self.of(was.span().start(), "MatchArm") {
             let number = mutant.number;
             self.done.insert(number);
-            let rest = guard.map_or_else(|| parse_quote!(true), |guard| guard);
+            let rest = guard.unwrap_or_else(|| parse_quote!(true));
             guard = Some(parse_quote!(crate::mutant::on() != #number && (#rest)));
         }
         let start = was.guard.as_ref().map(|(_, guard)| guard.span().start());
@@ -122,30 +122,33 @@ fn matches(condition: &Expr) -> bool {
     }
 }
 
-/// Where a body begins, which is where the list says that its mutants are.
-fn start(block: &Block) -> Option<LineColumn> {
-    block.stmts.first().map(|first: &Stmt| first.span().start())
+/// Where a body begins, which is where the list says that its mutants are. One whose function may be built with others and
+/// can return early: it is no constant's, and returns a type that has a name.
+fn start(signature: &Signature, block: &Block) -> Option<LineColumn> {
+    let unnamed = matches!(&signature.output, ReturnType::Type(_, output) if matches!(**output, Type::ImplTrait(_)));
+    let first = block.stmts.first().filter(|_| signature.constness.is_none() && !unnamed)?;
+    Some(first.span().start())
 }
 
 impl VisitMut for Writer<'_> {
     fn visit_item_fn_mut(&mut self, function: &mut syn::ItemFn) {
+        let start = start(&function.sig, &function.block);
         if function.sig.constness.is_none() {
-            let start = start(&function.block);
             visit_mut::visit_item_fn_mut(self, function);
             self.body(&mut function.block, start);
         }
     }
 
     fn visit_impl_item_fn_mut(&mut self, function: &mut syn::ImplItemFn) {
+        let start = start(&function.sig, &function.block);
         if function.sig.constness.is_none() {
-            let start = start(&function.block);
             visit_mut::visit_impl_item_fn_mut(self, function);
             self.body(&mut function.block, start);
         }
     }
 
     fn visit_trait_item_fn_mut(&mut self, function: &mut syn::TraitItemFn) {
-        let start = function.default.as_ref().and_then(start);
+        let start = function.default.as_ref().and_then(|block| start(&function.sig, block));
         visit_mut::visit_trait_item_fn_mut(self, function);
         if let Some(block) = &mut function.default {
             self.body(block, start);

@@ -96,6 +96,14 @@ impl<'a> Visit<'a> for Seen {
     }
 }
 
+/// Where it is written what stands in a macro of somebody else.
+fn written(mut span: &Value) -> &Value {
+    while span["file_name"].as_str().is_some_and(|name| name.starts_with('/')) && span["expansion"].is_object() {
+        span = &span["expansion"]["span"];
+    }
+    span
+}
+
 /// Numbers that do not build, by what the compiler says.
 pub fn unbuilt(messages: &str, folder: &Path) -> Result<BTreeMap<u32, &'static str>, Box<dyn Error>> {
     let (mut found, mut files) = (BTreeMap::new(), BTreeMap::new());
@@ -109,6 +117,7 @@ pub fn unbuilt(messages: &str, folder: &Path) -> Result<BTreeMap<u32, &'static s
         let side = spans.iter().filter(|span| span["is_primary"] != true);
         let mut at_fault = Vec::new();
         for span in main.chain(side) {
+            let span = written(span);
             let name = span["file_name"].as_str().unwrap_or_default();
             if !files.contains_key(name) {
                 let seen = std::fs::read_to_string(folder.join(name)).ok().and_then(|text| Seen::of(&text).ok());

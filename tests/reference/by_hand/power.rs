@@ -12,15 +12,20 @@ use wellwright_core::cable::long_lead::{Wave, corners, longest_unfiltered};
 use wellwright_core::cable::reactance::{Build, reactance};
 use wellwright_core::cable::stretches::{least_cool, most_warm};
 use wellwright_core::cable::temperature::{Service, in_service};
+use wellwright_core::cost::book::{Equipment, Piece, PriceBook};
 use wellwright_core::cost::criteria::potential_saving;
 use wellwright_core::cost::duty::{Duty, DutyRow};
 use wellwright_core::cost::equipment::equipment_price;
 use wellwright_core::cost::price::lead_price;
 use wellwright_core::cost::spread::{Estimate, latin_hypercube};
 use wellwright_core::power::derating::cabinet_ambient;
+use wellwright_core::power::family::Feed;
+use wellwright_core::power::harmonics::Coupling;
+use wellwright_core::power::start::locked_rotor_input;
+use wellwright_core::power::transformer::{Loading, Transformer};
 use wellwright_core::quantity::{
-    Celsius, Money, MoneyPerLength, PieceAndSize, amperes, feet, gpm, horsepower, hours, in_feet, in_gpm, in_meters,
-    in_ohms_per_kilofoot, in_volts, kilowatts, meters, ohms_per_kilofoot, seconds, volts,
+    Celsius, Money, MoneyPerLength, PieceAndSize, amperes, feet, gpm, horsepower, hours, in_amperes, in_feet, in_gpm,
+    in_meters, in_ohms_per_kilofoot, in_volts, kilovolt_amperes, kilowatts, meters, ohms_per_kilofoot, seconds, volts,
 };
 use wellwright_core::standards::ampacity::Rating;
 use wellwright_core::standards::conductor::{Metal, Size};
@@ -184,4 +189,52 @@ fn a_latin_hypercube() {
         assert_eq!(numbers.iter().filter(|number| **number < 1.0).count(), 5, "{numbers:?}");
         assert_eq!(numbers.iter().filter(|number| **number < 0.2f64.sqrt()).count(), 1, "{numbers:?}");
     }
+}
+
+/// 40 A of equipment beside 60 A of other load, a fault current of 1,500 A: 15 times the demand, where table 2 of IEEE 519
+/// allows 4 % of the fifth order, 2 % of the thirteenth. A fifth of 20 % of 40 A is 8 % of 100 A.
+#[test]
+fn one_order_of_the_current() {
+    let coupling = Coupling { short_circuit: amperes(1500.0), equipment: amperes(40.0), other: amperes(60.0) };
+    for (order, limit) in [(5, 0.04), (13, 0.02)] {
+        let found = coupling.single(order, 0.2).unwrap().unwrap();
+        near(found.ratio, 15.0, 1e-9);
+        near(found.distortion, 0.08, 1e-12);
+        near(found.limit, limit, 1e-12);
+        near(found.margin, limit - 0.08, 1e-12);
+    }
+    near(coupling.total(0.2).unwrap().margin, 0.05 - 0.08, 1e-12);
+}
+
+/// 20 A, six times: 120 A. Made of two lines three take √3 as much from them, and two made of three as much less.
+#[test]
+fn a_motor_that_starts() {
+    let drawn = |supply, motor| in_amperes(locked_rotor_input(amperes(20.0), 6.0, supply, motor).unwrap());
+    near(drawn(Feed::ThreePhase, Feed::ThreePhase), 120.0, 1e-9);
+    near(drawn(Feed::SinglePhase, Feed::SinglePhase), 120.0, 1e-9);
+    near(drawn(Feed::SinglePhase, Feed::ThreePhase), 207.846, 1e-3);
+    near(drawn(Feed::ThreePhase, Feed::SinglePhase), 69.282, 1e-3);
+}
+
+/// 25 kVA at 240 V are 104.17 A: 83 A are 79.7 % of them, 94 A 90.2 %, 110 A 105.6 %; close from 80 % on (common practice).
+#[test]
+fn how_much_of_a_transformer_is_taken() {
+    let one =
+        Transformer { rating: kilovolt_amperes(25.0), voltage: volts(240.0), impedance: 0.02, feed: Feed::SinglePhase };
+    let of = |current: f64| one.loading(amperes(current)).unwrap();
+    assert!(matches!(of(83.0), Loading::Within(share) if (share - 0.7968).abs() < 1e-4));
+    assert!(matches!(of(94.0), Loading::Close(share) if (share - 0.9024).abs() < 1e-4));
+    assert!(matches!(of(110.0), Loading::Over(share) if (share - 1.056).abs() < 1e-4));
+}
+
+/// A fixed part and one for each horsepower make the price of any size.
+#[test]
+fn parts_of_a_price() {
+    let book = PriceBook::invented();
+    let piece = Piece::Equipment(Equipment::Doubling);
+    let (fixed, per_size) = book.piece_parts(piece, horsepower(10.0)).unwrap();
+    let whole = |hp: f64| book.piece_price(piece, horsepower(hp)).unwrap().unwrap().0;
+    near(fixed.0 + 10.0 * per_size.0, whole(10.0), 1e-9);
+    near(per_size.0, (whole(30.0) - whole(10.0)) / 20.0, 1e-9);
+    assert!(per_size.0 > 0.0);
 }

@@ -2,11 +2,13 @@
 
 use super::near;
 use wellwright_core::pump::affinity::{curve_at, efficiency_of, head_of};
-use wellwright_core::pump::curve::{Point, PumpCurve};
+use wellwright_core::pump::curve::{CurveWarning, Point, PumpCurve};
 use wellwright_core::pump::motor::{MotorKind, assumed_efficiency_and_power_factor, volts_share};
+use wellwright_core::pump::power::{assumed_efficiency, trade_shaft_power};
 use wellwright_core::quantity::{
     feet, feet_per_second, feet_per_square_gallon_per_minute, gpm, hertz, horsepower, in_feet, in_feet_per_second,
-    in_gpm, in_inches, in_psi, inches, meters, seconds, square_meters_per_second, volts,
+    in_gpm, in_horsepower, in_inches, in_psi, inches, kilograms_per_cubic_meter, meters, seconds,
+    square_meters_per_second,
 };
 use wellwright_core::standards::fittings::Fitting;
 use wellwright_core::standards::pipe::{Material, Series};
@@ -125,4 +127,79 @@ fn motors_without_a_nameplate() {
 #[test]
 fn pressures_of_a_house() {
     near(in_psi(house_limit()), 80.0, 1e-9);
+}
+
+/// 50 gpm at 250 ft are 50 · 250/3,960 = 3.157 hp of water; of 6 hp at the shaft that is 52.6 %. Water a tenth heavier takes a
+/// tenth more, half the speed an eighth.
+#[test]
+fn a_curve_with_its_power() {
+    let point = |flow: f64, head: f64, power: f64, share: Option<f64>| Point {
+        flow: gpm(flow),
+        head: feet(head),
+        efficiency: share,
+        power: Some(horsepower(power)),
+    };
+    let with = |share| {
+        PumpCurve::new(vec![
+            point(0.0, 300.0, 5.0, None),
+            point(50.0, 250.0, 6.0, share),
+            point(100.0, 150.0, 7.0, None),
+        ])
+    };
+    let curve = with(None).unwrap();
+    near(curve.efficiency(gpm(50.0)).unwrap().unwrap(), 0.526, 0.001);
+    let power = |curve: &PumpCurve, flow: f64, density: f64| {
+        in_horsepower(curve.shaft_power(gpm(flow), kilograms_per_cubic_meter(density)).unwrap().unwrap())
+    };
+    near(power(&curve, 50.0, 998.2), 6.0, 1e-9);
+    near(power(&curve, 50.0, 1.1 * 998.2), 6.6, 1e-9);
+    near(power(&curve_at(&curve, 0.5).unwrap(), 25.0, 998.2), 0.75, 1e-9);
+    // An efficiency that is told beside it may be a tenth off: 0.526 and 0.58 are, 0.526 and 0.59 are not, nor 0.47.
+    for (told, off) in [(0.526, false), (0.58, false), (0.59, true), (0.48, false), (0.47, true)] {
+        let warned = PumpCurve::new(vec![
+            point(0.0, 300.0, 5.0, Some(0.0)),
+            point(50.0, 250.0, 6.0, Some(told)),
+            point(100.0, 150.0, 7.0, Some(0.541)),
+        ]);
+        let warned = warned.unwrap().warnings();
+        let found = warned
+            .iter()
+            .any(|one| matches!(one, CurveWarning::EfficiencyAgainstPower { point: 1, given, .. } if *given == told));
+        assert_eq!(found, off, "{told}: {warned:?}");
+    }
+}
+
+/// Where no water flows, and where none is lifted well, power is the limit ρ g (Q H)′/η′. 300 ft falling by 1 ft a gpm, η rising
+/// by 0.005: 300/0.005 = 60,000 gpm ft, 15.15 hp. At the end no head, falling by 3 ft a gpm, η
+/// falling by 0.02: 100 · (−3)/(−0.02) = 15,000 gpm ft, 3.788 hp.
+#[test]
+fn power_where_the_efficiency_is_none() {
+    let point = |flow: f64, head: f64, share: f64| Point {
+        flow: gpm(flow),
+        head: feet(head),
+        efficiency: Some(share),
+        power: None,
+    };
+    let power = |curve: &PumpCurve, flow: f64| {
+        in_horsepower(curve.shaft_power(gpm(flow), kilograms_per_cubic_meter(998.2)).unwrap().unwrap())
+    };
+    let start =
+        PumpCurve::new(vec![point(0.0, 300.0, 0.0), point(50.0, 250.0, 0.25), point(100.0, 200.0, 0.5)]).unwrap();
+    near(power(&start, 0.0), 15.15, 0.05);
+    let end = PumpCurve::new(vec![point(0.0, 300.0, 0.0), point(50.0, 150.0, 0.5), point(100.0, 0.0, 0.0)]).unwrap();
+    near(power(&end, 100.0), 3.788, 0.015);
+}
+
+/// 50 gpm, 100 ft, 1.2 times as heavy as water, 60 %: 50 · 100 · 1.2/(3,960 · 0.6) = 2.525 hp.
+#[test]
+fn the_trades_power() {
+    near(in_horsepower(trade_shaft_power(gpm(50.0), feet(100.0), 1.2, 0.6).unwrap()), 2.5253, 1e-4);
+}
+
+/// Usual pumps: 60 % below 50 gpm, 68 % to 200 gpm, 75 % above (common practice, no single source).
+#[test]
+fn pumps_of_which_nothing_is_known() {
+    for (flow, share) in [(49.9, 0.60), (50.0, 0.68), (200.0, 0.68), (200.1, 0.75), (20_000.0, 0.75)] {
+        near(assumed_efficiency(gpm(flow)).unwrap(), share, 1e-12);
+    }
 }
