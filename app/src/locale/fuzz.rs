@@ -1,5 +1,5 @@
 //! Any text at all in a number field, as at the other doors of the program (`tests/fuzz`): a number, a reason, or nothing.
-
+#![allow(clippy::print_stdout)]
 #[path = "../../../tests/fuzz/spoil.rs"]
 mod spoil;
 
