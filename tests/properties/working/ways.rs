@@ -255,6 +255,17 @@ proptest! {
     }
 }
 
+/// Where no usual remedy helps, the last one is paid for, and the working of the cost holds it.
+#[test]
+fn a_remedy_that_does_not_help_stands_in_the_working_of_the_cost() {
+    let answer = evaluate(&with(house(), &[(Field::MotorPeakLimit, 600.0)]));
+    let unhelped = answer.ways.all.iter().filter(|way| way.stress.is_some_and(|stress| stress.least.is_none()));
+    let paid = unhelped.filter_map(|way| way.cost);
+    let paid: Vec<Remedy> = paid.map(|cost| cost.remedy).collect();
+    assert!(!paid.is_empty() && paid.iter().all(|remedy| *remedy == Remedy::SineFilter), "{paid:?}");
+    every_topic_holds(&answer).unwrap();
+}
+
 /// The random supplies meet each kind of answer.
 #[test]
 fn the_random_supplies_meet_every_kind_of_working() {

@@ -15,6 +15,8 @@ pub struct WayCost {
     pub lead: Money,
     /// What it needs beyond the lead.
     pub beyond: Beyond,
+    /// What stands between equipment and lead and is paid for: the last remedy where none helps.
+    pub remedy: Remedy,
     /// Labor by the length of the lead.
     pub labor: Money,
     /// All of it.
@@ -45,6 +47,7 @@ impl Base<'_> {
         let mut cost = WayCost {
             lead: price,
             beyond,
+            remedy,
             first: price + beyond.total() + labor,
             labor,
             energy: None,

@@ -5,7 +5,6 @@ use super::input::INPUT_POWER;
 use super::pole::put_input;
 use super::{Case, INPUT};
 use crate::cable::drop::{Load, lead_loss};
-use crate::cable::filter::Remedy;
 use crate::cable::lead::Conductor;
 use crate::cable::lead::impedance;
 use crate::cable::reactance::Build;
@@ -82,7 +81,7 @@ pub(super) fn cost(case: &Case, mut sheet: Sheet) -> Option<Working> {
         &mut sheet,
     ));
     parts.push(put_equipment(case, cost.beyond.equipment, &mut sheet));
-    parts.extend(put_remedy(case, cost.beyond.remedy, &mut sheet));
+    parts.extend(put_remedy(case, &cost, &mut sheet));
     parts.extend(put_line(case, cost.beyond.line, &mut sheet));
     parts.extend(put_rest(case, &cost, &mut sheet));
     let sum: Vec<Math> = parts.iter().flat_map(|part| formula!["+", *part]).skip(1).collect();
@@ -159,16 +158,13 @@ fn put_equipment(case: &Case, cost: Money, sheet: &mut Sheet) -> Symbol {
     put_priced(OF_EQUIPMENT, names, of_own, (size, cost), sheet)
 }
 
-/// What stands between equipment and lead; nothing where it costs nothing.
-fn put_remedy(case: &Case, cost: Money, sheet: &mut Sheet) -> Option<Symbol> {
-    let fitted = case.way.stress?.fitted;
-    if fitted == Remedy::NoneNeeded {
-        return None;
-    }
+/// What stands between equipment and lead and is paid for; nothing where nothing does.
+fn put_remedy(case: &Case, cost: &WayCost, sheet: &mut Sheet) -> Option<Symbol> {
+    let piece = priced::remedy(cost.remedy)?;
     put_motor_power(case, sheet);
     let names = (Name::RemedyFixed, Name::RemedyPerHorsepower);
-    let price = of_book(case, priced::remedy(fitted)?, case.motor.power);
-    Some(put_priced(OF_REMEDY, names, (price, Origin::Book), (POWER, cost), sheet))
+    let price = of_book(case, piece, case.motor.power);
+    Some(put_priced(OF_REMEDY, names, (price, Origin::Book), (POWER, cost.beyond.remedy), sheet))
 }
 
 /// Size that the price of the equipment goes by.
