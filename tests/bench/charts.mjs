@@ -1,7 +1,8 @@
 // What a redraw of the curve takes, beside a fast chart library that draws the same two series, and beside the same picture
 // drawn by hand: the very commands that the canvas got, as a script of nothing else. And what the whole calculation takes
 // beside a spreadsheet engine with a small model of the same kind.
-//   node tests/bench/charts.mjs [REDRAWS]       builds the page with the feature `timed` into target/timed
+//   node tests/bench/charts.mjs [REDRAWS]       builds the page with the feature `timed` into target/timed; Trunk has to be on
+//   the path, as `tests/run bench` puts it there
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { startChromium } from '../browser/support/chromium.mjs';

@@ -174,3 +174,18 @@ test('a list of hundreds is searched by names and notes, and drawn a hundred at 
   await app.job(job).click();
   await page.getByRole('slider').waitFor();
 });
+
+test('a search does not lock away what it hides when the list grows short', async (t) => {
+  const { app, page } = await start(t);
+  await page.evaluate(manyJobs, 8);
+  await page.reload();
+  const box = page.getByRole('searchbox', { name: 'Search names and notes' });
+  await box.fill('field 3');
+  await page.getByRole('status').filter({ hasText: '1 of 8 jobs' }).waitFor();
+  await app.row('Field 3').getByRole('button', { name: 'More for Field 3' }).click();
+  await page.getByRole('button', { name: 'Delete', exact: true }).click();
+  await page.getByRole('status').filter({ hasText: 'No job has these words.' }).waitFor();
+  await box.fill('');
+  await app.job(job).waitFor();
+  assert.equal(await app.jobs.count(), 7);
+});

@@ -39,7 +39,9 @@ pub fn Jobs() -> impl IntoView {
     document().set_title(words.frame.app);
     let (asked, rows) = (RwSignal::new(String::new()), RwSignal::new(AT_A_TIME));
     let count = Memo::new(move |_| app.shelf.with(|shelf| shelf.jobs.len()));
-    let (any, long) = (move || count.get() != 0, move || count.get() >= SEARCHED_FROM);
+    let any = move || count.get() != 0;
+    // Once there the field stays: jobs that it hides could not be brought back without it.
+    let long = Memo::new(move |before| before == Some(&true) || count.get() >= SEARCHED_FROM);
     let ids = Memo::new(move |_| app.shelf.with(|shelf| asked.with(|asked| found(shelf, asked))));
     let drawn = move || ids.with(|ids| ids.iter().take(rows.get()).cloned().collect::<Vec<_>>());
     let more = Memo::new(move |_| ids.with(Vec::len).saturating_sub(rows.get()).min(AT_A_TIME));
@@ -106,7 +108,7 @@ pub fn Jobs() -> impl IntoView {
                     </Empty>
                 }
             >
-                <Show when=long>
+                <Show when=move || long.get()>
                     <Search asked=asked found=Signal::derive(move || ids.with(Vec::len)) count=count.into() />
                 </Show>
                 <ol class="jobs">

@@ -54,12 +54,12 @@ pub fn found(shelf: &Shelf, asked: &str) -> Vec<String> {
 /// Small letters without the marks that are left out in haste.
 fn plain(text: &str) -> String {
     let bare = |letter: char| match letter {
-        '\u{e1}' | '\u{e0}' | '\u{e2}' | '\u{e4}' => 'a',
-        '\u{e9}' | '\u{e8}' | '\u{ea}' | '\u{eb}' => 'e',
-        '\u{ed}' | '\u{ec}' | '\u{ee}' | '\u{ef}' => 'i',
-        '\u{f3}' | '\u{f2}' | '\u{f4}' | '\u{f6}' => 'o',
-        '\u{fa}' | '\u{f9}' | '\u{fb}' | '\u{fc}' => 'u',
-        '\u{f1}' => 'n',
+        'á' | 'à' | 'â' | 'ä' => 'a',
+        'é' | 'è' | 'ê' | 'ë' => 'e',
+        'í' | 'ì' | 'î' | 'ï' => 'i',
+        'ó' | 'ò' | 'ô' | 'ö' => 'o',
+        'ú' | 'ù' | 'û' | 'ü' => 'u',
+        'ñ' => 'n',
         other => other,
     };
     text.chars().flat_map(char::to_lowercase).filter(|letter| !marks(*letter)).map(bare).collect()
