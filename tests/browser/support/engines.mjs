@@ -67,42 +67,78 @@ async function answers(url) {
   throw new Error('the driver of the browser does not answer');
 }
 
-/** Starts a driver with a home of its own; `session()` starts a browser with nothing kept. */
-export async function startEngine(name) {
-  const { command, capabilities } = kinds[name];
-  const home = mkdtempSync(join(tmpdir(), 'wellwright-home-'));
-  const port = await freePort();
-  const [program, ...args] = command(port);
-  const driver = spawn(program, args, {
-    detached: true,
-    stdio: 'ignore',
-    env: {
-      ...process.env,
-      HOME: home,
-      XDG_RUNTIME_DIR: home,
-      // No desktop services, no graphics card.
-      GIO_USE_VFS: 'local',
-      GSETTINGS_BACKEND: 'memory',
-      GTK_A11Y: 'none',
-      NO_AT_BRIDGE: '1',
-      LIBGL_ALWAYS_SOFTWARE: '1',
-      LANG: 'C.UTF-8',
-      LC_ALL: 'C.UTF-8',
-    },
-  });
-  const failed = new Promise((_, reject) => driver.on('error', reject));
-  const url = `http://127.0.0.1:${port}`;
-  await Promise.race([answers(url), failed]);
-  return {
-    session: () => new Builder().disableEnvironmentOverrides().usingServer(url).withCapabilities(capabilities(home)).build(),
-    /** All files of its home, among them what was downloaded. */
-    files: () => readdirSync(home, { recursive: true }).map((path) => join(home, path)),
-    async stop() {
-      const gone = new Promise((resolve) => driver.on('exit', resolve));
-      // With the screen and all else that it started.
-      process.kill(-driver.pid);
-      await gone;
-      rmSync(home, { recursive: true, force: true, maxRetries: 5 });
-    },
-  };
+/** No command takes as long as this, in milliseconds. */
+const silence = 90_000;
+
+/** A driver with a home of its own; `session()` starts a browser with nothing kept. */
+class Engine {
+  constructor(name) {
+    this.name = name;
+  }
+
+  async start() {
+    const { command } = kinds[this.name];
+    /** Whether it has left a command without an answer: then it answers to none any more. */
+    this.silent = false;
+    this.home = mkdtempSync(join(tmpdir(), 'wellwright-home-'));
+    const port = await freePort();
+    const [program, ...args] = command(port);
+    this.driver = spawn(program, args, {
+      detached: true,
+      stdio: 'ignore',
+      env: {
+        ...process.env,
+        HOME: this.home,
+        XDG_RUNTIME_DIR: this.home,
+        // No desktop services, no graphics card.
+        GIO_USE_VFS: 'local',
+        GSETTINGS_BACKEND: 'memory',
+        GTK_A11Y: 'none',
+        NO_AT_BRIDGE: '1',
+        LIBGL_ALWAYS_SOFTWARE: '1',
+        LANG: 'C.UTF-8',
+        LC_ALL: 'C.UTF-8',
+      },
+    });
+    const failed = new Promise((_, reject) => this.driver.on('error', reject));
+    this.url = `http://127.0.0.1:${port}`;
+    await Promise.race([answers(this.url), failed]);
+    return this;
+  }
+
+  async session() {
+    const { capabilities } = kinds[this.name];
+    const begun = new Builder().disableEnvironmentOverrides().usingServer(this.url).withCapabilities(capabilities(this.home)).build();
+    const driver = await this.#answered(begun, 'newSession');
+    const executor = driver.getExecutor();
+    const execute = executor.execute.bind(executor);
+    executor.execute = (command) => this.#answered(execute(command), command.getName());
+    return driver;
+  }
+
+  #answered(answer, command) {
+    let timer;
+    const late = new Promise((_, reject) => {
+      timer = setTimeout(() => {
+        this.silent = true;
+        reject(new Error(`the driver of ${this.name} did not answer to ${command}`));
+      }, silence);
+    });
+    return Promise.race([answer, late]).finally(() => clearTimeout(timer));
+  }
+
+  /** All files of its home, among them what was downloaded. */
+  files() { return readdirSync(this.home, { recursive: true }).map((path) => join(this.home, path)); }
+
+  async stop() {
+    const gone = new Promise((resolve) => this.driver.on('exit', resolve));
+    // With the screen and all else that it started.
+    process.kill(-this.driver.pid);
+    const late = setTimeout(() => process.kill(-this.driver.pid, 'SIGKILL'), 5000);
+    await gone;
+    clearTimeout(late);
+    rmSync(this.home, { recursive: true, force: true, maxRetries: 5 });
+  }
 }
+
+export const startEngine = (name) => new Engine(name).start();
