@@ -1,24 +1,25 @@
 // Changes core in every place where cargo-mutants would, one change at a time, and says which change no test finds.
-//   node tests/mutants/run.mjs [SHARE]
+//   node tests/mutants/run.mjs [SHARE | again]
 // All changes are built in at once, each behind a number that a variable turns on, so that one build does for thousands; what
-// can't be switched (constants, and the like) is built alone. SHARE, as 1/20, tries each twentieth only.
+// can't be switched (constants, and the like) is built alone. SHARE, as 1/20, tries each twentieth only; `again` those only that the
+// last run did not find or did not come to, of the same core.
 // Writes SURVIVED.md, where every change that is not found has its reason of `reasons.json`. Ends with status 1 where one has
 // none, or fewer than 95 % are found.
-import { spawn, spawnSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { copyOfProject, root } from '../support/copy.mjs';
+import { binaries, firstToFail, meetings } from './tests.mjs';
 
 const here = new URL('.', import.meta.url);
-const [every] = (process.argv[2] ?? '1/1').split('/').reverse().map(Number);
+const again = process.argv[2] === 'again';
+const every = again ? 1 : Number((process.argv[2] ?? '1/1').split('/')[1]);
 const copy = copyOfProject('mutants');
 const target = process.env.MUTANTS_TARGET ?? join(copy, 'target');
 const work = join(copy, 'mutants-work');
 mkdirSync(work);
-
-/** Test binaries in the order in which they are asked, each with its patience in seconds. */
-const binaries = [['reference', 20], ['golden', 20], ['wellwright_core', 30], ['findings', 40], ['properties', 180], ['hostile', 120]];
 
 function run(command, all, options = {}) {
   const done = spawnSync(command, all, { cwd: copy, encoding: 'utf8', maxBuffer: 1e9, ...options });
@@ -75,47 +76,47 @@ function built() {
   return new Map(all.map(({ target: { name }, manifest_path: manifest, executable }) => [name, { executable, cwd: join(manifest, '..') }]));
 }
 
-/** Whether a test binary fails with a mutant on; one that does not end has failed. */
-function fails({ executable, cwd }, patience, number) {
-  return new Promise((resolve) => {
-    // A mutant may ask for all the memory there is.
-    const child = spawn('bash', ['-c', 'ulimit -v 8000000 2>/dev/null; exec "$@"', 'bash', executable, '--test-threads', '1'], {
-      cwd,
-      stdio: 'ignore',
-      env: { ...process.env, MUTANT: String(number), PROPTEST_CASES: '16', PROPTEST_MAX_SHRINK_ITERS: '0', RUST_BACKTRACE: '0' },
-    });
-    const enough = setTimeout(() => child.kill('SIGKILL'), patience * 1000);
-    child.on('close', (status) => {
-      clearTimeout(enough);
-      resolve(status !== 0);
-    });
-  });
+/** What was found so far, for `again`, with what it was found in. */
+const soFar = join(target, 'found.json');
+const inCore = createHash('sha256').update(JSON.stringify(list)).digest('hex');
+
+function before() {
+  const { core, found } = JSON.parse(readFileSync(soFar, 'utf8'));
+  if (core !== inCore) throw new Error('core is another than the last time');
+  return new Map(found.filter(([, by]) => by !== null));
 }
 
-async function firstToFail(tests, number) {
-  for (const [name, patience] of binaries) {
-    if (await fails(tests.get(name), patience, number)) return name;
-  }
-  return null;
-}
+function keep(found) { writeFileSync(soFar, JSON.stringify({ core: inCore, found: [...found] })); }
 
-function tell(found, number, by) {
-  found.set(number, by);
-  if (by === null) console.log(`survives: ${named(number)}`);
-  if (found.size % 250 === 0) console.log(`${found.size} tried`);
-}
-
-/** Tries the mutants that are in the program, on every core; who finds each. */
-async function tried(tests, numbers) {
-  const found = new Map();
+/** Asks some tests for mutants, on every core, and notes who finds each; those that none of them finds. */
+async function asked(tests, some, numbers, found, says) {
   const queue = [...numbers];
+  const left = [];
   const worker = async () => {
     for (let number = queue.shift(); number; number = queue.shift()) {
-      tell(found, number, await firstToFail(tests, number));
+      const by = await firstToFail(tests, some, number);
+      if (by) found.set(number, by);
+      else {
+        left.push(number);
+        console.log(`${says}: ${named(number)}`);
+      }
+      if (queue.length % 250 === 0) console.log(`${queue.length} to go`);
+      if (queue.length % 20 === 0) keep(found);
     }
   };
   await Promise.all(Array.from({ length: availableParallelism() }, worker));
-  return found;
+  return left;
+}
+
+/** Seconds from which on a test is asked only for what the others leave. */
+const SLOW = 0.3;
+
+/** Tries the mutants that are in the program. */
+async function tried(tests, numbers, found) {
+  const all = await meetings(tests, work, availableParallelism());
+  console.log(`${all.length} tests, ${Math.round(all.reduce((sum, { seconds }) => sum + seconds, 0))} s of them`);
+  const left = await asked(tests, all.filter(({ seconds }) => seconds < SLOW), numbers, found, 'left to the slow tests');
+  for (const number of await asked(tests, all.filter(({ seconds }) => seconds >= SLOW), left, found, 'survives')) found.set(number, null);
 }
 
 /** A file with a mutant in it, by the difference that the list tells. */
@@ -134,14 +135,16 @@ function changed(number) {
 /** What can't be switched is built one by one, as fast as it goes. */
 function triedAlone(numbers, found) {
   const quick = { env: { ...process.env, CARGO_TARGET_DIR: join(target, 'alone'), RUSTFLAGS: '--cap-lints allow', PROPTEST_CASES: '8' } };
-  const all = ['--lib', ...binaries.filter(([name]) => name !== 'wellwright_core').flatMap(([name]) => ['--test', name])];
+  const all = ['--lib', ...binaries.filter((name) => name !== 'wellwright_core').flatMap((name) => ['--test', name])];
   for (const number of numbers) {
     const path = join(copy, list[number - 1].file);
     writeFileSync(path, changed(number));
     if (run('cargo', ['check', '-p', 'wellwright-core'], quick).status !== 0) unviable.add(number);
     else {
       const passes = run('cargo', ['test', '-p', 'wellwright-core', '-p', 'wellwright-tests', ...all], quick).status === 0;
-      tell(found, number, passes ? null : 'built alone');
+      found.set(number, passes ? null : 'built alone');
+      if (passes) console.log(`survives: ${named(number)}`);
+      keep(found);
     }
     cpSync(join(root, list[number - 1].file), path, { force: true });
   }
@@ -170,7 +173,7 @@ function page(found) {
   const survived = [...found].filter(([, by]) => by === null).map(([number]) => named(number)).sort();
   const caught = found.size - survived.length;
   const share = caught / found.size;
-  const by = binaries.map(([name]) => name).concat('built alone').map((name) => `${name} ${[...found.values()].filter((one) => one === name).length}`);
+  const by = binaries.concat('built alone').map((name) => `${name} ${[...found.values()].filter((one) => one === name).length}`);
   const told = new Map();
   const bare = [];
   for (const name of survived) {
@@ -185,6 +188,7 @@ function page(found) {
     `${unviable.size} more do not build.\nBy whom first: ${by.join(', ')}.\n${groups.join('')}`;
   if (every === 1) writeFileSync(new URL('SURVIVED.md', here), text);
   else console.log(text);
+  keep(found);
   console.log(`mutants by chapter: ${JSON.stringify(byChapter(found))}`);
   console.log(`mutants: ${caught} caught, ${survived.length} survived, ${bare.length} of them without a reason`);
   return share >= 0.95 && bare.length === 0;
@@ -194,8 +198,9 @@ switched();
 const tests = built();
 // Some tests read the program's text.
 cpSync(join(root, 'core/src'), join(copy, 'core/src'), { recursive: true, force: true });
-if (await firstToFail(tests, 0)) throw new Error('a test fails without a mutant');
 const numbers = list.map((_, at) => at + 1).filter((number) => number % every === 0 && !unviable.has(number));
-const found = await tried(tests, numbers.filter((number) => !alone.has(number)));
-triedAlone(numbers.filter((number) => alone.has(number)), found);
+const found = again ? before() : new Map();
+const left = numbers.filter((number) => !found.has(number));
+await tried(tests, left.filter((number) => !alone.has(number)), found);
+triedAlone(left.filter((number) => alone.has(number)), found);
 process.exitCode = page(found) ? 0 : 1;

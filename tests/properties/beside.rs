@@ -51,6 +51,23 @@ fn agrees(one: &WaySweep, other: &WaySweep, basis: Basis) -> Result<(), TestCase
     Ok(())
 }
 
+/// Whether each further way is what it would be in the place of its voltage; how many there are.
+fn is_what_it_would_be(job: &Job, sense: Sense) -> Result<usize, TestCaseError> {
+    let (_, seen, keys) = seen(job, sense);
+    let Some(sweep) = &seen.sweep else { return Ok(0) };
+    let beside: BTreeMap<usize, &WaySweep> = sweep.beside.iter().filter_map(|way| Some((way.place?, way))).collect();
+    prop_assert_eq!(beside.len(), keys.len());
+    for (place, way) in beside {
+        let mut moved = job.clone();
+        // The way that the job goes by stays: what follows from it counts for all.
+        moved.way = seen.ways.picked().map(|way| way.key());
+        moved.pair[way.way as usize] = Some(seen.ways.all[place].key());
+        let alone = evaluate(&moved).in_sense(sense);
+        prop_assert_eq!(alone.sweep.as_ref().map(|sweep| sweep.way(way.way)), Some(way));
+    }
+    Ok(keys.len())
+}
+
 fn bases(sweeps: [&WaySweep; 2]) -> Vec<Basis> {
     let whole = sweeps.iter().all(|way| way.has_lifetime());
     Basis::ALL.into_iter().filter(|basis| whole || *basis != Basis::Lifetime).collect()
@@ -64,19 +81,7 @@ proptest! {
         let sense = if deeper { Sense::DeeperWater } else { Sense::LongerLead };
         let mut job = plain.job(UnitSystem::Us);
         job.set(Field::ExtraEquipment, None);
-        let (_, seen, keys) = seen(&job, sense);
-        let Some(sweep) = &seen.sweep else { return Ok(()) };
-        let beside: BTreeMap<usize, &WaySweep> =
-            sweep.beside.iter().filter_map(|way| Some((way.place?, way))).collect();
-        prop_assert_eq!(beside.len(), keys.len());
-        for (place, way) in beside {
-            let mut moved = job.clone();
-            // The way that the job goes by stays: what follows from it counts for all.
-            moved.way = seen.ways.picked().map(|way| way.key());
-            moved.pair[way.way as usize] = Some(seen.ways.all[place].key());
-            let alone = evaluate(&moved).in_sense(sense);
-            prop_assert_eq!(alone.sweep.as_ref().map(|sweep| sweep.way(way.way)), Some(way));
-        }
+        is_what_it_would_be(&job, sense).map(|_| ())?;
     }
 
     #[test]
@@ -114,4 +119,22 @@ fn the_pair_compared_as_any_two_is_the_curve_itself() {
     // Nothing more is asked for, nothing more is there.
     assert!(sweep.beside.is_empty());
     assert!(answer.with_beside(&job, Sense::LongerLead, &[]).sweep.is_some_and(|sweep| sweep.beside.is_empty()));
+}
+
+#[test]
+fn a_job_with_its_water_has_further_ways_as_it_gets_deeper_too() {
+    let text = include_str!("../golden/v1/house_and_stock_well_in_whole.job.json");
+    let mut job = wellwright_core::job::wire::read_text(text).unwrap();
+    // What is entered as the extra of one way is not that of another.
+    job.set(Field::ExtraEquipment, None);
+    let answer = evaluate(&job);
+    assert!(answer.deeper.is_some());
+    // Every way that serves and does not stand for its voltage already.
+    let sweep = answer.sweep.as_ref().unwrap();
+    let served = answer.ways.all.iter().filter(|way| way.way.is_some_and(|voltage| way.stands_for(voltage))).count();
+    assert_eq!(sweep.ways.iter().filter(|way| way.place.is_some()).count(), 2);
+    for sense in [Sense::LongerLead, Sense::DeeperWater] {
+        assert_eq!(is_what_it_would_be(&job, sense).unwrap(), served - 2);
+    }
+    assert!(served > 2);
 }

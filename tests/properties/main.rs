@@ -15,6 +15,7 @@ mod choice;
 mod deeper;
 mod drop;
 mod finite;
+mod here;
 mod jobs;
 mod lesson;
 mod money;

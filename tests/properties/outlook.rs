@@ -36,6 +36,18 @@ fn certain(metal: [f64; 3]) -> Job {
     ])
 }
 
+/// Thirty percent more or less, and no more than a year of 366 days has.
+#[test]
+fn hours_may_turn_out_as_many_as_a_year_has() {
+    for (hours, low, high) in [(1500.0, 1050.0, 1950.0), (8000.0, 5600.0, 8784.0)] {
+        let answer = evaluate(&house(&[(Field::YearlyHours, hours)]));
+        for (field, expected) in [(Field::HoursLow, low), (Field::HoursHigh, high)] {
+            let stands = answer.inputs.stand_in(field).unwrap();
+            assert!((stands.value - expected).abs() < 1e-9 * expected, "{field:?}: {stands:?}");
+        }
+    }
+}
+
 #[test]
 fn what_is_certain_has_no_range() {
     let answer = evaluate(&certain([9.0, 9.0, 9.0]));

@@ -112,8 +112,18 @@ pub fn place(
         heights.push(found.y);
         heights.iter().filter(|y| **y == found.y).count() <= TRIED.1
     });
-    let tried = rated.into_iter().take(TRIED.0).map(|(cost, found)| (cost + harm(found), found));
-    let best = tried.min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, found)| found);
+    let mut best: Option<(f64, &Dimension)> = None;
+    for (cost, found) in rated.into_iter().take(TRIED.0) {
+        // Harm is none or more: what costs as much without it, and all after it, is no better.
+        if best.is_some_and(|(least, _)| cost >= least) {
+            break;
+        }
+        let cost = cost + harm(found);
+        if best.is_none_or(|(least, _)| cost < least) {
+            best = Some((cost, found));
+        }
+    }
+    let best = best.map(|(_, found)| found);
     // Where no figure stands clear of the curves, one that stands on no other label.
     let apart = || all.iter().map(|(_, found)| found).find(|found| board.apart(&found.figure.rect));
     best.or_else(apart).or(all.first().map(|(_, found)| found)).cloned()

@@ -289,6 +289,7 @@ mod tests {
         assert_eq!(outside("600,10\n\n0,10"), (3, 1, "flow"));
         assert_eq!(outside("h,gpm\n10,-1"), (2, 2, "flow"));
         assert_eq!(outside("600,-10"), (1, 2, "hours"));
+        assert_eq!(outside("h,gpm\n-10,600"), (2, 1, "hours"));
         assert_eq!(outside("600,8000\n# note\n500,800"), (3, 2, "total_hours"));
     }
 }

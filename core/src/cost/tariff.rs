@@ -239,4 +239,17 @@ mod tests {
         assert_eq!(wrong(seasonal(), Use { months: 4, share_in_season: 0.9, ..pump() }), "share_in_season");
         assert!(bill(&seasonal(), &Use { months: 4, share_in_season: 1.0, ..pump() }).is_ok());
     }
+
+    /// At 10 kW a month holds 7,440 kWh: two outside of the season 14,880, four in it 29,760.
+    #[test]
+    fn energy_falls_where_it_has_room() {
+        let share =
+            |energy: f64, share: f64| bill(&seasonal(), &Use { energy, share_in_season: share, ..pump() }).is_ok();
+        for (energy, least, most) in
+            [(20_000.0, 0.256, 1.0), (40_000.0, 0.628, 0.744), (44_640.0, 2.0 / 3.0, 2.0 / 3.0)]
+        {
+            assert!(share(energy, least) && share(energy, most), "{energy} kWh");
+            assert!(!share(energy, least - 1e-6) && !share(energy, most + 1e-6), "{energy} kWh");
+        }
+    }
 }

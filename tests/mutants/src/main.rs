@@ -57,17 +57,40 @@ fn switch_all(list: &str, folder: &Path, left_out: &str) -> Done {
     Ok(())
 }
 
-/// What tells core which mutant is on. The first test that fails ends the run.
+/// What tells core which mutant is on, and writes the numbers of those that are met into the file that `MUTANTS_MET` names.
+/// The first test that fails ends the run.
 const SWITCH: &str = r#"
 /// The mutant that is on.
 pub mod mutant {
-    static ON: std::sync::OnceLock<u32> = std::sync::OnceLock::new();
-    /// Its number; none is on without one.
-    pub fn on() -> u32 {
-        *ON.get_or_init(|| {
-            std::panic::set_hook(Box::new(|_| std::process::exit(101)));
-            std::env::var("MUTANT").ok().and_then(|text| text.parse().ok()).unwrap_or(0)
-        })
+    use std::io::Write as _;
+    use std::sync::atomic::{AtomicBool, Ordering};
+    use std::sync::{Mutex, OnceLock};
+
+    struct State {
+        on: u32,
+        met: Option<Mutex<std::fs::File>>,
+    }
+
+    static STATE: OnceLock<State> = OnceLock::new();
+    static SEEN: [AtomicBool; 65536] = [const { AtomicBool::new(false) }; 65536];
+
+    fn state() -> State {
+        std::panic::set_hook(Box::new(|_| std::process::exit(101)));
+        let on = std::env::var("MUTANT").ok().and_then(|text| text.parse().ok()).unwrap_or(0);
+        let met = std::env::var("MUTANTS_MET").ok().map(|path| Mutex::new(std::fs::File::create(path).unwrap()));
+        State { on, met }
+    }
+
+    /// Its number, where some are met; none is on without one.
+    #[inline]
+    pub fn on(here: &'static [u32]) -> u32 {
+        let state = STATE.get_or_init(state);
+        if let Some(file) = &state.met {
+            for number in here.iter().filter(|number| !SEEN[**number as usize].swap(true, Ordering::Relaxed)) {
+                writeln!(file.lock().unwrap(), "{number}").unwrap();
+            }
+        }
+        state.on
     }
 }
 "#;

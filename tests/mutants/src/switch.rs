@@ -47,7 +47,7 @@ impl<'a> Writer<'a> {
     fn choice(&mut self, arms: Vec<(&Mutant, Expr)>, else_: Expr) -> Expr {
         let (numbers, puts): (Vec<u32>, Vec<Expr>) = arms.into_iter().map(|(mutant, put)| (mutant.number, put)).unzip();
         self.done.extend(&numbers);
-        parse_quote!((match crate::mutant::on() { #(#numbers => (#puts),)* _ => (#else_), }))
+        parse_quote!((match crate::mutant::on(&[#(#numbers),*]) { #(#numbers => (#puts),)* _ => (#else_), }))
     }
 
     /// A function's body, with an early return for each of its mutants.
@@ -56,7 +56,7 @@ impl<'a> Writer<'a> {
             let Ok(put) = parse_str::<Expr>(&mutant.put) else { continue };
             let number = mutant.number;
             self.done.insert(number);
-            block.stmts.insert(0, parse_quote!(if crate::mutant::on() == #number { return #put; }));
+            block.stmts.insert(0, parse_quote!(if crate::mutant::on(&[#number]) == #number { return #put; }));
         }
     }
 
@@ -98,15 +98,15 @@ impl<'a> Writer<'a> {
             let number = mutant.number;
             self.done.insert(number);
             let rest = guard.unwrap_or_else(|| parse_quote!(true));
-            guard = Some(parse_quote!(crate::mutant::on() != #number && (#rest)));
+            guard = Some(parse_quote!(crate::mutant::on(&[#number]) != #number && (#rest)));
         }
         let start = was.guard.as_ref().map(|(_, guard)| guard.span().start());
         for mutant in start.map(|start| self.of(start, "MatchArmGuard")).unwrap_or_default() {
             let (number, rest) = (mutant.number, guard);
             self.done.insert(number);
             guard = Some(match mutant.put.as_str() {
-                "true" => parse_quote!(crate::mutant::on() == #number || (#rest)),
-                _ => parse_quote!(crate::mutant::on() != #number && (#rest)),
+                "true" => parse_quote!(crate::mutant::on(&[#number]) == #number || (#rest)),
+                _ => parse_quote!(crate::mutant::on(&[#number]) != #number && (#rest)),
             });
         }
         now.guard = guard.map(|guard| (parse_quote!(if), Box::new(guard)));
