@@ -35,7 +35,7 @@ function journeys() {
   const folder = readdirSync(at('tests/browser')).filter((name) => name.endsWith('.test.mjs') && name !== 'engines.test.mjs');
   const chromium = folder.reduce((sum, name) => sum + count(`tests/browser/${name}`, /^ *test\(/gm), 0);
   const engines = (pattern) => count('tests/browser/engines.test.mjs', pattern);
-  return `Chromium ${chromium}, Firefox ${engines(/^ +test\(/gm)}, WebKit ${engines(/^ {4}test\(/gm)}`;
+  return `Chromium ${chromium}, Firefox ${engines(/^ +journey\('/gm)}, WebKit ${engines(/^ {4}journey\('/gm)}`;
 }
 
 function others() {
