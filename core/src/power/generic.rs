@@ -187,6 +187,22 @@ mod tests {
     }
 
     #[test]
+    fn each_family_takes_and_gives_what_its_kind_does() {
+        use Kind as K;
+        for kind in Kind::ALL {
+            let family = generic(kind);
+            let low_alone = matches!(kind, K::Doubling | K::StepUpActive | K::StepUpPassive | K::SinglePhaseMotor);
+            assert_eq!((family.supply.low, family.supply.high), (true, !low_alone), "{kind:?}");
+            let filtered = matches!(kind, K::LargeLowHarmonic | K::LargeEconomyChoke);
+            assert_eq!(family.input.filtered, filtered, "{kind:?}");
+            // A converter passes the line through, a transformer with its filter smooths, a motor alone has no drive.
+            let smooth =
+                [K::SolidStateConverter, K::RotaryConverter, K::StepUpActive, K::StepUpPassive, K::SinglePhaseMotor];
+            assert_eq!(family.makes_pulses(), !smooth.contains(&kind), "{kind:?}");
+        }
+    }
+
+    #[test]
     fn a_family_on_a_supply_that_it_does_not_take_has_no_class_and_no_bus() {
         for kind in [Kind::Doubling, Kind::StepUpActive, Kind::StepUpPassive] {
             let family = generic(kind);
