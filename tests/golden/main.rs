@@ -8,6 +8,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 mod schema;
+mod startup;
 
 use serde_json::Value;
 use std::path::{Path, PathBuf};
