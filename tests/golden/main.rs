@@ -9,6 +9,7 @@
 
 mod schema;
 mod startup;
+mod told;
 
 use serde_json::Value;
 use std::path::{Path, PathBuf};

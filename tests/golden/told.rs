@@ -1,0 +1,146 @@
+//! What is told beside the figures of some jobs: every working, parts list, lesson, range and ranking. Frozen as the
+//! evaluations are; that each working leads to its answer is proved by `properties`.
+
+use super::text;
+use std::fmt::Write as _;
+use std::path::Path;
+use wellwright_core::evaluate::range::{Band, band, saving_range};
+use wellwright_core::evaluate::ranking::ranking;
+use wellwright_core::evaluate::{Evaluation, evaluate};
+use wellwright_core::job::{Job, Way, wire};
+use wellwright_core::papers::{LessonStep, Math, Topic, Working, lesson, parts, question, with_numbers_of, working};
+use wellwright_core::quantity::{Entry, UnitSystem};
+
+/// Wells and a surface pump, with and without a curve, of both systems of units.
+const JOBS: [(&str, UnitSystem); 4] = [
+    ("house_and_stock_well_on_its_supply", UnitSystem::Us),
+    ("field_surface_pump_on_its_supply", UnitSystem::Si),
+    ("pump_curve_with_a_year", UnitSystem::Us),
+    ("every_place_with_supply_in_si", UnitSystem::Si),
+];
+
+fn of_entry(entry: Entry) -> String {
+    format!("{} {:?}", entry.value, entry.unit)
+}
+
+fn of_math(pieces: &[Math]) -> String {
+    let one = |piece: &Math| match piece {
+        Math::Symbol(symbol) => symbol.text(),
+        Math::Number(entry) => of_entry(*entry),
+        Math::Sign(sign) => (*sign).to_owned(),
+        Math::Fraction(over, under) => format!("({})/({})", of_math(over), of_math(under)),
+        Math::Root(of) => format!("√({})", of_math(of)),
+        Math::Power(of, to) => format!("({})^{to}", of_math(of)),
+        Math::Max(one, other) => format!("max({}, {})", of_math(one), of_math(other)),
+        Math::Min(one, other) => format!("min({}, {})", of_math(one), of_math(other)),
+    };
+    pieces.iter().map(one).collect::<Vec<_>>().join(" ")
+}
+
+fn of_working(found: &Working) -> String {
+    let mut told = format!("{:?} = {}", found.topic, of_entry(found.result));
+    for more in &found.more {
+        write!(told, ", {}", of_entry(*more)).unwrap();
+    }
+    for step in &found.steps {
+        write!(told, "\n  {} = {} = {}", step.symbol.text(), of_math(&step.formula), of_entry(step.result)).unwrap();
+    }
+    for put in &found.values {
+        let value = of_entry(put.value);
+        write!(told, "\n  where {} {value} is {:?}, {:?}", put.symbol.text(), put.name, put.origin).unwrap();
+    }
+    for entered in &found.entered {
+        write!(told, "\n  by {:?} {:?}", entered.name, entered.value).unwrap();
+    }
+    if let Some(limit) = &found.limit {
+        write!(told, "\n  {limit:?}").unwrap();
+    }
+    told + &format!("\n  {:?} {:?}", found.sources, found.caveats)
+}
+
+fn of_lesson(job: &Job, answer: &Evaluation, system: UnitSystem) -> String {
+    let Some(found) = lesson(answer) else { return "no lesson".to_owned() };
+    let ratios = [found.least_ratio(), found.size_ratio(), found.metal_ratio()];
+    let areas = Way::ALL.map(|way| found.area_at(way, found.lead * 1.5));
+    let questions: Vec<_> = LessonStep::ALL.into_iter().map(|step| (step, question(&found, step))).collect();
+    let its_job = with_numbers_of(job, answer, system).map(|job| wire::write(&job).to_string());
+    format!("{found:?}\n{ratios:?} {areas:?} {:?}\n{questions:?}\n{its_job:?}", found.larger_motor())
+}
+
+fn stored(name: &str) -> (Job, Evaluation) {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("golden/v1/{name}.job.json"));
+    let job = wire::read_text(&text(&path)).unwrap();
+    let answer = evaluate(&job);
+    (job, answer)
+}
+
+fn workings(name: &str, system: UnitSystem) -> String {
+    let (job, answer) = stored(name);
+    let picked = answer.ways.picked().map(|way| way.key());
+    let place = answer.ways.all.iter().position(|way| Some(way.key()) == picked);
+    let mut told = format!("== {name}\n");
+    for found in Topic::all(place).into_iter().filter_map(|topic| working(&answer, topic, system)) {
+        told += &(of_working(&found) + "\n");
+    }
+    for part in parts(&job, &answer) {
+        writeln!(told, "{part:?}").unwrap();
+    }
+    told + &of_lesson(&job, &answer, system) + "\n"
+}
+
+fn outlook(name: &str, _: UnitSystem) -> String {
+    let (job, answer) = stored(name);
+    let saved = |end: Evaluation| end.here.and_then(|here| here.saving);
+    let bands = [Band::None, Band::Metal, Band::Drop].map(|of| band(&job, &answer, of).map(|ends| ends.map(saved)));
+    let mut told = format!("== {name}\n{:?}\n{bands:?}\n", saving_range(&answer));
+    for rank in ranking(&job, &answer).ranks {
+        writeln!(told, "{rank:?}").unwrap();
+    }
+    told
+}
+
+/// A text in numbers and what stands between them.
+fn pieces(text: &str) -> Vec<&str> {
+    let of_number = |c: char| c.is_ascii_digit() || "+-.e".contains(c);
+    let mut found = Vec::new();
+    let mut rest = text;
+    while let Some(first) = rest.chars().next() {
+        let same = |c: char| of_number(c) == of_number(first);
+        let end = rest.find(|c| !same(c)).unwrap_or(rest.len());
+        let (piece, after) = rest.split_at(end);
+        found.push(piece);
+        rest = after;
+    }
+    found
+}
+
+fn same(one: &str, other: &str) -> bool {
+    let both = one.parse::<f64>().ok().zip(other.parse::<f64>().ok());
+    one == other || both.is_some_and(|(a, b)| (a - b).abs() <= 1e-9 * a.abs().max(b.abs()).max(1e-3))
+}
+
+/// Written anew where `WELLWRIGHT_WRITE` is set.
+fn is_told_as_it_was(file: &str, tell: fn(&str, UnitSystem) -> String) {
+    let now: String = JOBS.iter().map(|(name, system)| tell(name, *system)).collect();
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("golden").join(file);
+    if std::env::var_os("WELLWRIGHT_WRITE").is_some() {
+        std::fs::write(&path, &now).unwrap();
+    }
+    let kept = text(&path);
+    for (number, (line, before)) in now.lines().zip(kept.lines()).enumerate() {
+        let (pieces, others) = (pieces(line), pieces(before));
+        let agrees = pieces.len() == others.len() && pieces.iter().zip(&others).all(|(a, b)| same(a, b));
+        assert!(agrees, "line {}:\n{line}\nwas\n{before}", number + 1);
+    }
+    assert_eq!(now.lines().count(), kept.lines().count());
+}
+
+#[test]
+fn workings_parts_and_lesson_are_told_as_they_were() {
+    is_told_as_it_was("workings.txt", workings);
+}
+
+#[test]
+fn range_and_ranking_are_told_as_they_were() {
+    is_told_as_it_was("outlook.txt", outlook);
+}
