@@ -109,7 +109,7 @@ async function asked(tests, some, numbers, found, says) {
 }
 
 /** Seconds from which on a test is asked only for what the others leave. */
-const SLOW = 0.3;
+const SLOW = 0.4;
 
 /** Tries the mutants that are in the program. */
 async function tried(tests, numbers, found) {

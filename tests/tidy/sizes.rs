@@ -7,7 +7,7 @@ const LINES: usize = 600;
 const FUNCTION_LINES: usize = 60;
 
 /// Endings of files that hold data, not code.
-const DATA: [&str; 4] = ["csv", "json", "svg", "lock"];
+const DATA: [&str; 5] = ["csv", "json", "svg", "lock", "txt"];
 
 fn too_long(file: &File) -> Option<String> {
     let lines = file.text.lines().count();
