@@ -234,6 +234,23 @@ proptest! {
 }
 
 // An invented pump whose shaft power has two peaks close together; the larger is not beside the best of the stations.
+/// Where a curve rises, the system's may meet it twice between two points at which it lies above. From 10 gpm to 20 the
+/// head is 100 + 10 (3 t² − 2 t³) ft, level at both ends; the system's 100.5 + 10 t meets it last at t = 0.939443, solved
+/// by hand.
+#[test]
+fn a_rising_stretch_is_looked_into() {
+    let points = [(0.0, 120.0), (10.0, 100.0), (20.0, 110.0), (30.0, 60.0)];
+    let point = |(flow, head)| Point { flow: gpm(flow), head: feet(head), efficiency: None, power: None };
+    let curve = PumpCurve::new(points.map(point).to_vec()).unwrap();
+    let system = |flow: VolumeRate| {
+        let q = in_gpm(flow);
+        Ok(feet(if q < 10.0 { 125.0 - 2.45 * q } else { 100.5 + (q - 10.0) }))
+    };
+    let found = operating_point(&curve, 1.0, system).unwrap();
+    assert!((in_gpm(found.flow) - 19.394_425).abs() < 1e-5, "{found:?}");
+    assert!(found.short_at_least_flow);
+}
+
 #[test]
 fn every_peak_of_power_is_looked_at() {
     let pump = Made {

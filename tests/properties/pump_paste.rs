@@ -3,7 +3,7 @@
 use super::tried;
 use proptest::prelude::*;
 use wellwright_core::pump::curve::Quantity;
-use wellwright_core::pump::paste::{ColumnUnit, MOST_POINTS, PasteError, PasteFault, Pasted, read};
+use wellwright_core::pump::paste::{ColumnUnit, MOST_POINTS, PasteError, PasteFault, Pasted, read, with_units};
 use wellwright_core::quantity::{
     in_cubic_meters_per_hour, in_feet, in_gpm, in_horsepower, in_liters_per_second, in_watts,
 };
@@ -92,6 +92,25 @@ fn faults_name_line_and_column() {
 }
 
 // 1,200 may be one and a fifth or twelve hundred; 12,5 elsewhere says which.
+#[test]
+fn units_that_are_chosen_are_written_so_that_they_are_read() {
+    use ColumnUnit as U;
+    for text in ["0\t250\n3\t110", "0;250\n3;110", "0,250\n3,110", "0 250\n3 110"] {
+        for flow in [U::Gpm, U::LiterPerSecond, U::CubicMeterPerHour] {
+            for head in [U::Foot, U::Meter] {
+                let told = with_units(text, flow, head);
+                assert_eq!(units(&told), [(flow, true), (head, true)], "{told:?}");
+            }
+        }
+    }
+}
+
+/// A heading beyond the last column of figures.
+#[test]
+fn a_unit_without_a_column_is_refused() {
+    assert_eq!(refused("gpm,ft,%\n1,2\n3,1"), (1, 3, PasteFault::Cells { given: 3, wanted: 2 }));
+}
+
 #[test]
 fn a_comma_that_may_part_thousands_is_refused() {
     assert_eq!(refused("0\t820\n1,200\t700"), (2, 1, PasteFault::Ambiguous { cell: "1,200".into() }));

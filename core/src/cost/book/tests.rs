@@ -169,6 +169,62 @@ fn what_can_not_stand_in_a_book() {
     assert!(book.rows().is_empty());
 }
 
+/// A foot is 0.3048 m, a horsepower 0.7457 kW.
+#[test]
+fn every_unit_tells_the_limit_in_itself() {
+    use BookUnit as U;
+    for (item, unit, limit) in [
+        (Item::CableFixed, U::PerMeter, 1e6),
+        (Item::CableFixed, U::PerFoot, 304_800.0),
+        (Item::CableFixed, U::PerKilofoot, 304.8e6),
+        (Item::CableFixed, U::PerKilometer, 1e9),
+        (Item::Metal(Metal::Copper), U::PerKilogram, 1e6),
+        (Item::PerSize(DRIVE), U::PerHorsepower, 1e6),
+        (Item::PerSize(DRIVE), U::PerKilowatt, 1e6 / 0.7457),
+        (Item::LineFree, U::Meter, 1e6),
+        (Item::LineFree, U::Foot, 1e6 / 0.3048),
+    ] {
+        let PriceFault::Outside(outside) = item.check(Price::new(1e12, unit)).unwrap_err() else { panic!("{unit:?}") };
+        assert!((outside.max / limit - 1.0).abs() < 1e-9, "{unit:?}: {outside:?}");
+    }
+}
+
+/// 3 $/m of which 1 kg/m at 9 $/kg counts 1.5 times: the metal would have to cost 7 $/kg for the cable to cost nothing.
+#[test]
+fn a_metal_that_would_take_a_price_below_nothing_is_told_its_least() {
+    let mut book = empty();
+    let put = [
+        (Item::Cable(CABLE), 3.0, BookUnit::PerMeter),
+        (Item::Metal(Metal::Copper), 9.0, BookUnit::PerKilogram),
+        (Item::CableFactor, 1.5, BookUnit::One),
+    ];
+    for (item, amount, unit) in put {
+        book.set(item, Price::new(amount, unit)).unwrap();
+    }
+    let refused = book.cable_price(CABLE, mass(1.0), Some(MoneyPerMass(6.9))).unwrap_err();
+    assert!(refused.argument == "metal_price" && (refused.min - 7.0).abs() < 1e-12, "{refused:?}");
+    let half = book.cable_price(CABLE, mass(0.5), Some(MoneyPerMass(4.0))).unwrap_err();
+    assert!((half.min - 5.0).abs() < 1e-12, "{half:?}");
+}
+
+/// A size of its own has no parts; one of another piece at that size takes none away.
+#[test]
+fn parts_are_those_of_the_piece() {
+    let mut book = empty();
+    let other = Piece::Equipment(Equipment::LargeEconomyChoke);
+    for (item, amount, unit) in [
+        (Item::Fixed(DRIVE), 900.0, BookUnit::Each),
+        (Item::Sized(DRIVE, hp(20.0)), 4000.0, BookUnit::Each),
+        (Item::Sized(other, hp(10.0)), 3000.0, BookUnit::Each),
+    ] {
+        book.set(item, Price::new(amount, unit)).unwrap();
+    }
+    let parts = |size| book.piece_parts(DRIVE, horsepower(size));
+    assert_eq!((parts(20.0), parts(10.0)), (None, Some((Money(900.0), Money(0.0)))));
+    book.set(Item::PerSize(other), Price::new(50.0, BookUnit::PerHorsepower)).unwrap();
+    assert_eq!(book.piece_parts(other, horsepower(5.0)), Some((Money(0.0), Money(50.0))));
+}
+
 #[test]
 fn arguments_outside_are_named() {
     let book = PriceBook::invented();
