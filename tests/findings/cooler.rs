@@ -105,6 +105,18 @@ fn along_the_curve_of_deeper_water() {
     }
 }
 
+/// 80 ft in the water allow 8 ft in the air, of which 6 are there.
+#[test]
+fn along_the_curve_of_deeper_water_by_a_tenth() {
+    let answer = evaluate(&shallow(0.0, 86.0));
+    let sweep = answer.deeper.as_ref().unwrap().way(Way::V240);
+    let water = (60.0 - 32.0) / 1.8;
+    for (depth, around) in [(82.0, water), (87.9, water), (88.1, 45.0)] {
+        let run = sweep.run_at(feet(depth)).unwrap();
+        assert!((run.ambient.0 - around).abs() < 1e-9, "{depth} ft: {run:?}");
+    }
+}
+
 /// A motor that stands for its own equipment has a lead of its own: where no conductor serves that, it is told, though
 /// one serves the three-phase motor.
 #[test]

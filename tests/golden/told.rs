@@ -6,10 +6,10 @@ use std::fmt::Write as _;
 use std::path::Path;
 use wellwright_core::evaluate::range::{Band, band, saving_range};
 use wellwright_core::evaluate::ranking::ranking;
-use wellwright_core::evaluate::{Evaluation, evaluate};
-use wellwright_core::job::{Job, Way, wire};
+use wellwright_core::evaluate::{Basis, Evaluation, evaluate};
+use wellwright_core::job::{Field, Job, Way, wire};
 use wellwright_core::papers::{LessonStep, Math, Topic, Working, lesson, parts, question, with_numbers_of, working};
-use wellwright_core::quantity::{Entry, UnitSystem};
+use wellwright_core::quantity::{Entry, Unit, UnitSystem, in_feet};
 
 /// Wells and a surface pump, with and without a curve, of both systems of units.
 const JOBS: [(&str, UnitSystem); 4] = [
@@ -88,14 +88,36 @@ fn workings(name: &str, system: UnitSystem) -> String {
     told + &of_lesson(&job, &answer, system) + "\n"
 }
 
+/// The job with its pump a hair below the depth from which on 480 V stays cheaper: what is assumed decides there.
+fn at_the_even_depth(job: &Job, answer: &Evaluation) -> Option<Job> {
+    let even = answer.sweep.as_ref()?.break_even(Basis::Installed).lasting()?.depth;
+    let mut moved = job.clone();
+    moved.set(Field::PumpSetting, Some(Entry::new(in_feet(even) * 1.002, Unit::Foot)));
+    Some(moved)
+}
+
 fn outlook(name: &str, _: UnitSystem) -> String {
     let (job, answer) = stored(name);
+    let mut told = format!("== {name}\n") + &of_outlook(&job, &answer);
+    if let Some(moved) = at_the_even_depth(&job, &answer) {
+        told += &(format!("== {name}, where both cost the same\n") + &of_outlook(&moved, &evaluate(&moved)));
+    }
+    told
+}
+
+fn of_outlook(job: &Job, answer: &Evaluation) -> String {
     let saved = |end: Evaluation| end.here.and_then(|here| here.saving);
-    let bands = [Band::None, Band::Metal, Band::Drop].map(|of| band(&job, &answer, of).map(|ends| ends.map(saved)));
-    let mut told = format!("== {name}\n{:?}\n{bands:?}\n", saving_range(&answer));
-    for rank in ranking(&job, &answer).ranks {
+    let bands = [Band::None, Band::Metal, Band::Drop].map(|of| band(job, answer, of).map(|ends| ends.map(saved)));
+    let mut told = format!("{:?}\n{bands:?}\n", saving_range(answer));
+    let all = ranking(job, answer);
+    for rank in &all.ranks {
         writeln!(told, "{rank:?}").unwrap();
     }
+    for basis in Basis::ALL {
+        let order: Vec<_> = all.on(basis).iter().map(|rank| (rank.what, rank.moves(basis))).collect();
+        writeln!(told, "{basis:?} {order:?}").unwrap();
+    }
+    writeln!(told, "{:?}", all.findings()).unwrap();
     told
 }
 

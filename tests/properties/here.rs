@@ -80,3 +80,20 @@ fn more_equipment_is_what_the_equipment_costs_more() {
     assert!(low > 0.0 && low != high);
     assert_eq!(answer.inputs.stand_in(Field::ExtraEquipment), Some(Entry::new(high - low, Unit::Dollar)));
 }
+
+/// A year is that of the table of duty where there is one: without the water that it needs there is none.
+#[test]
+fn a_table_of_duty_without_its_water_is_no_year_at_the_rating() {
+    let mut job = Job::default();
+    for (field, value, unit) in [
+        (Field::MotorPower, 7.5, Unit::Horsepower),
+        (Field::PumpSetting, 620.0, Unit::Foot),
+        (Field::EnergyPrice, 0.12, Unit::DollarPerKilowattHour),
+    ] {
+        job.set(field, Some(Entry::new(value, unit)));
+    }
+    let has_years = |job: &Job| evaluate(job).sweep.unwrap().has_lifetime();
+    assert!(has_years(&job));
+    job.duty = "25 100".into();
+    assert!(!has_years(&job));
+}
