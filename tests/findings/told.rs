@@ -2,8 +2,9 @@
 
 use super::{field, house, power_told, with, without};
 use serde_json::Value;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use wellwright_core::evaluate::{evaluate, report};
+use wellwright_core::finding::Finding;
 use wellwright_core::job::{DemandBy, Field, Job, Part};
 use wellwright_core::standards::conductor::Metal;
 use wellwright_core::standards::pipe::{Nominal, Series};
@@ -199,6 +200,52 @@ fn every_source_of_a_finding_is_listed() {
             assert!(sources.contains(&format!("\n## {}\n", finding.source())), "{}", finding.source());
         }
     }
+}
+
+/// Findings that rest on a rule of their own; the others are practice.
+const RULES: [(&str, &str); 23] = [
+    ("CABLE_NO_SIZE", "nec-2023-310.16"),
+    ("GROUND_WIRE_GREW", "nec-2023-250.122"),
+    ("NPSH_SHORT", "hi-9.6.1"),
+    ("MOTOR_OVERLOADED", "nema-mg1-2016"),
+    ("UNBALANCE_DERATES", "nema-mg1-2016"),
+    ("MOTOR_VOLTS_LOW", "nema-mg1-2016"),
+    ("ENCLOSURE_WRONG", "nema-250"),
+    ("PIPE_OVER_RATING", "astm-d1785"),
+    ("SURGE_OVER_RATING", "joukowsky-1898"),
+    ("HOUSE_PRESSURE_HIGH", "upc-608.2"),
+    ("LEAD_PEAK_HIGH", "nema-mg1-30"),
+    ("LEAD_NEEDS_FILTER", "nema-mg1-30"),
+    ("COOLER_WATER_IDLE", "nec-2023-310.14"),
+    ("SUPPLY_NO_SIZE", "nec-2023-430.122"),
+    ("DEVICE_PROVISIONAL", "nec-2023-430.122"),
+    ("HARMONICS_OVER", "ieee-519-2022"),
+    ("DEVICE_OVER", "nec-2023-430.52"),
+    ("FAULT_OVER_SCCR", "nec-2023-110.9-10"),
+    ("FAULT_ASSUMED", "nec-2023-110.9-10"),
+    ("PUMP_BEYOND_CURVE", "pump-handbook"),
+    ("DEMAND_NOT_MET", "pump-handbook"),
+    ("CURVE_UNUSABLE", "pump-handbook"),
+    ("DEADHEAD_OVER_RATING", "practice"),
+];
+
+#[test]
+fn a_finding_names_its_own_rule() {
+    let rules = BTreeMap::from(RULES);
+    let mut met = BTreeSet::new();
+    for (job, _) in all() {
+        let answer = evaluate(&job);
+        let of_ways = answer.ways.all.iter().flat_map(|way| &way.findings);
+        for finding in answer.findings.iter().chain(of_ways) {
+            let code = finding.code();
+            assert_eq!(finding.source(), rules.get(code).copied().unwrap_or("practice"), "{code}");
+            met.insert(code);
+        }
+    }
+    let missed: Vec<_> = rules.keys().filter(|code| !met.contains(*code)).collect();
+    assert!(missed.is_empty(), "{missed:?}");
+    let decides = Finding::AssumptionDecides { field: Field::Ambient };
+    assert_eq!((decides.code(), decides.source()), ("ASSUMPTION_DECIDES", "practice"));
 }
 
 /// A figure that a finding tells is the one that the answer holds.
