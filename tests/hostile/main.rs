@@ -2,6 +2,7 @@
 //! panic, a wrong answer or silence.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+mod counts;
 mod duty;
 mod figures;
 mod files;

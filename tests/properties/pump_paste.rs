@@ -123,6 +123,19 @@ fn a_comma_that_may_part_thousands_is_refused() {
 }
 
 /// Text of the pieces that such text is made of, and of anything else.
+/// Four digits before it, none, or a zero: no comma of thousands stands so. What is no number settles nothing.
+#[test]
+fn a_comma_that_can_not_part_thousands_is_a_decimal_one() {
+    for (text, head) in [("0;1300\n25;1234,567", 1234.567), ("0;2\n25;0,250", 0.25), ("0;2\n25;,500", 0.5)] {
+        let read = pasted(text).unwrap();
+        assert!(close(in_feet(read.points[1].head), head), "{text:?}");
+    }
+    let ambiguous = PasteFault::Ambiguous { cell: "1,234".to_owned() };
+    for text in ["0;1,234\n25;x,5", "0;1,234\n25;5,x", "0;1,234\n25;1,5x"] {
+        assert_eq!(refused(text), (1, 2, ambiguous.clone()), "{text:?}");
+    }
+}
+
 fn text() -> impl Strategy<Value = String> {
     let piece = prop_oneof![
         4 => "[0-9]{1,4}".prop_map(String::from),

@@ -2,7 +2,7 @@
 
 use proptest::prelude::*;
 use wellwright_core::evaluate::evaluate;
-use wellwright_core::job::record::{Full, Taken};
+use wellwright_core::job::record::{Full, Taken, Tick, Visit};
 use wellwright_core::job::{Check, Job, Reading, Record, wire};
 use wellwright_core::quantity::{Entry, Unit};
 use wellwright_core::startup::{judge, stops, trend};
@@ -144,4 +144,76 @@ fn what_does_not_fit_is_refused_and_changes_nothing() {
         record.close();
     }
     assert_eq!(record.type_in(Reading::Flow, "again", None, "c"), Err(Full::Many));
+}
+
+#[test]
+fn a_tick_counts_until_it_is_taken_back() {
+    let mut record = Record::default();
+    let ticked = |record: &Record, check| record.ticked(check).map(|tick| tick.at.clone());
+    for (check, done, at) in [
+        (Check::Rotation, false, "a"),
+        (Check::Rotation, true, "b"),
+        (Check::Rotation, true, "c"),
+        (Check::GroundFault, true, "d"),
+        (Check::Rotation, false, "e"),
+    ] {
+        record.tick(check, done, at).unwrap();
+    }
+    assert_eq!((ticked(&record, Check::Rotation), ticked(&record, Check::GroundFault)), (None, Some("d".to_owned())));
+    // What changes nothing is no tick.
+    let all: Vec<_> = record.ticks().iter().map(|tick| (tick.check, tick.done, tick.at.as_str())).collect();
+    assert_eq!(all, [(Check::Rotation, true, "b"), (Check::GroundFault, true, "d"), (Check::Rotation, false, "e")]);
+    record.tick(Check::Rotation, true, "f").unwrap();
+    assert_eq!(ticked(&record, Check::Rotation), Some("f".to_owned()));
+}
+
+#[test]
+fn an_empty_text_begins_no_reading() {
+    let mut record = Record::default();
+    record.begin("RG", "a").unwrap();
+    record.type_in(Reading::Flow, "", None, "b").unwrap();
+    assert!(record.visits()[0].taken.is_empty());
+    let gpm = |value: f64| Some(Entry::new(value, Unit::GallonPerMinute));
+    record.type_in(Reading::Flow, "25", gpm(25.0), "b").unwrap();
+    record.close();
+    // The same again opens no correction.
+    record.type_in(Reading::Flow, "25", gpm(25.0), "c").unwrap();
+    assert_eq!(record.visits()[0].taken.len(), 1);
+    // Another reading of the same text is one of its own.
+    record.type_in(Reading::SupplyAmps, "25", Some(Entry::new(25.0, Unit::Ampere)), "d").unwrap();
+    assert_eq!(record.visits()[0].taken.len(), 2);
+}
+
+/// As much as there may be, and one more of each.
+#[test]
+fn a_record_is_made_of_no_more_than_it_holds() {
+    let text = |letters: usize| "x".repeat(letters);
+    let tick = |at: String| Tick { check: Check::Rotation, done: true, at };
+    let taken = |letters: [usize; 2]| Taken {
+        reading: Reading::Flow,
+        text: text(letters[0]),
+        entry: None,
+        at: text(letters[1]),
+        open: false,
+    };
+    let visit = |letters: [usize; 2], taken: Vec<Taken>| Visit { at: text(letters[0]), by: text(letters[1]), taken };
+    let (most, plain) = (Record::MOST_TEXT, [1, 1]);
+    let ticks = |count: usize| Record::of(vec![tick(text(1)); count], vec![]).err();
+    let visits = |count: usize| Record::of(vec![], vec![visit(plain, vec![]); count]).err();
+    let readings = |count: usize| {
+        let last = visit(plain, vec![taken(plain); count]);
+        Record::of(vec![], vec![visit(plain, vec![]), last]).err()
+    };
+    assert_eq!([ticks(Record::MOST_TICKS), visits(Record::MOST_VISITS), readings(Record::MOST_TAKEN)], [None; 3]);
+    let over = [ticks(Record::MOST_TICKS + 1), visits(Record::MOST_VISITS + 1), readings(Record::MOST_TAKEN + 1)];
+    assert_eq!(over, [Some(Full::Many); 3]);
+    for letters in [[most, 1], [1, most]] {
+        let over = letters.map(|count| if count == most { most + 1 } else { count });
+        let of = |letters| Record::of(vec![], vec![visit(letters, vec![taken(letters)])]).err();
+        assert_eq!((of(letters), of(over)), (None, Some(Full::Text)));
+        let of = |letters| Record::of(vec![], vec![visit(plain, vec![taken(letters)])]).err();
+        assert_eq!((of(letters), of(over)), (None, Some(Full::Text)));
+    }
+    assert_eq!(Record::of(vec![tick(text(most))], vec![]).err(), None);
+    assert_eq!(Record::of(vec![tick(text(most + 1))], vec![]).err(), Some(Full::Text));
 }
