@@ -149,7 +149,7 @@ proptest! {
         };
         match fit_frame(&family, class, amperes(need), horsepower(hp), place).unwrap() {
             FrameFit::Serves { frame, share, .. } => {
-                prop_assert!(holds(&frame) && share <= 1.0);
+                prop_assert!(holds(&frame) && near(share, need / in_amperes(frame.derated), 1e-12));
                 prop_assert!(all.iter().filter(|other| other.power < frame.power).all(|other| !holds(other)));
             }
             FrameFit::CurrentShort { most, required } => {

@@ -221,6 +221,37 @@ mod tests {
     }
 
     #[test]
+    fn a_sign_that_no_link_has_is_not_taken_for_a_cut() {
+        let letters = write(&job());
+        for sign in ["!", " ", "%"] {
+            assert_eq!(
+                read(&format!("{}{sign}{}", &letters[..9], &letters[10..])),
+                Err(LinkError::Altered),
+                "{sign:?}"
+            );
+        }
+    }
+
+    #[test]
+    fn only_what_is_told_is_carried() {
+        let bytes = bytes_of(&write(&job())).unwrap();
+        let text = String::from_utf8(decompress_to_vec_with_limit(&bytes[2 * WORD..], MOST_BYTES).unwrap()).unwrap();
+        let carried: Value = serde_json::from_str(&text).unwrap();
+        let groups: Vec<&str> = carried.as_object().unwrap().keys().map(String::as_str).collect();
+        assert_eq!(groups, ["motor", "name", "schema", "site"]);
+        assert_eq!(carried["site"].as_object().unwrap().keys().collect::<Vec<_>>(), ["pump_setting"]);
+        assert_eq!(carried["motor"].as_object().unwrap().keys().collect::<Vec<_>>(), ["power"]);
+    }
+
+    #[test]
+    fn each_trouble_says_what_it_is() {
+        let newer = LinkError::Newer { version: 2 };
+        let told = [LinkError::NoJob, newer, LinkError::Cut, LinkError::Altered, LinkError::TooLarge];
+        let words = ["no job", "version 2 is newer than 1", "cut short", "altered", "too large"];
+        assert_eq!(told.map(|error| error.to_string()), words);
+    }
+
+    #[test]
     fn a_newer_one_is_left_alone() {
         assert_eq!(read("2.AAAA"), Err(LinkError::Newer { version: 2 }));
         for odd in ["0.AAAA", "x.AAAA", "-1.AAAA", "1AAAA", "."] {

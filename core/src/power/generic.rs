@@ -195,6 +195,8 @@ mod tests {
             assert_eq!((family.supply.low, family.supply.high), (true, !low_alone), "{kind:?}");
             let filtered = matches!(kind, K::LargeLowHarmonic | K::LargeEconomyChoke);
             assert_eq!(family.input.filtered, filtered, "{kind:?}");
+            let converts = matches!(kind, K::SolidStateConverter | K::RotaryConverter);
+            assert_eq!(family.filter == Filter::MadeLine, converts, "{kind:?}");
             // A converter passes the line through, a transformer with its filter smooths, a motor alone has no drive.
             let smooth =
                 [K::SolidStateConverter, K::RotaryConverter, K::StepUpActive, K::StepUpPassive, K::SinglePhaseMotor];
