@@ -7,9 +7,9 @@ use super::tried;
 use proptest::prelude::*;
 use serde_json::Value;
 use wellwright_core::evaluate::{Evaluation, evaluate, report};
-use wellwright_core::job::{Field, Job};
+use wellwright_core::job::{Field, Job, Part};
 use wellwright_core::quantity::{Entry, UnitSystem};
-use wellwright_core::standards::pipe::PipeSize;
+use wellwright_core::standards::pipe::{Nominal, PipeSize, Series};
 use wellwright_tests::difference;
 
 /// Fields of the water, the line and the pump.
@@ -131,5 +131,19 @@ fn every_figure_that_follows_or_is_assumed_stands_in_somewhere() {
     for field in Field::ALL.into_iter().filter(|field| of_the_water(*field) || of_the_supply(*field)) {
         let expected = matches!(field.spec().default, Stand::Assumed(_) | Stand::Follows);
         assert_eq!(met.contains(&field), expected, "{field:?}");
+    }
+}
+
+/// A pipe that is picked stands in without a flow too: schedule 40 steel of 1-1/2 in. has 1.610 in. inside (ASME B36.10),
+/// new commercial steel is rough by 0.0018 in. (Moody).
+#[test]
+fn a_pipe_that_is_picked_stands_in_without_a_flow() {
+    let mut job = Job::default();
+    let pick = &mut job.choices.pipes[Part::Drop as usize];
+    (pick.series, pick.size) = (Some(Series::SteelSchedule40), Nominal::named("1-1/2"));
+    let answer = evaluate(&job);
+    for (field, expected) in [(Field::DropInside, 1.610), (Field::DropRoughness, 0.0018)] {
+        let stands = answer.inputs.stand_in(field).unwrap();
+        assert!((stands.value - expected).abs() < 1e-9, "{field:?}: {stands:?}");
     }
 }

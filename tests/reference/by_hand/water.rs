@@ -40,6 +40,9 @@ fn plastic_pipe_in_warm_water() {
 fn fittings_in_a_pipe() {
     near(coefficient_in(Fitting::Elbow90Threaded, None).unwrap().unwrap(), 1.5, 1e-12);
     near(coefficient_in(Fitting::Elbow90Threaded, Some(inches(2.067))).unwrap().unwrap(), 1.5, 1e-12);
+    // A hinged foot valve: 75 f_T, and f_T of 2 in. is 0.019 (Crane TP-410, from memory).
+    near(coefficient_in(Fitting::FootValveHinged, Some(inches(2.067))).unwrap().unwrap(), 75.0 * 0.019, 0.03);
+    assert_eq!(coefficient_in(Fitting::FootValveHinged, None), Ok(None));
 }
 
 /// Affinity laws at 50 of 60 Hz: flow 5/6, head 25/36, power 125/216.

@@ -201,6 +201,19 @@ mod tests {
         assert_eq!((cells.count(), cells.word(9)), (4, None));
     }
 
+    #[test]
+    fn what_is_one_of_a_list_is_listed() {
+        for word in Word::ALL {
+            assert_eq!(choices(word, ITEM), Word::ALL.map(Word::word).map(str::to_owned), "{word:?}");
+            assert!(choices(word, PRICE).is_empty(), "{word:?}");
+        }
+        assert_eq!(choices(Word::Metal, METAL), ["copper", "aluminum"]);
+        assert_eq!(choices(Word::Metal, UNIT), ["$/lb", "$/kg"]);
+        assert_eq!(choices(Word::Cable, SIZE).len(), Size::ALL.len());
+        assert_eq!(choices(Word::Cable, KIND).len(), Build::ALL.len());
+        assert!(choices(Word::Metal, KIND).is_empty() && choices(Word::Metal, SIZE).is_empty());
+    }
+
     // A text that the sums can't use stays as it was typed, and the error names its line.
     #[test]
     fn a_wrong_cell_stays_and_is_named() {

@@ -251,3 +251,11 @@ fn the_first_fault_is_told() {
     let rows = rows.replace("line,,,,$,-5", "labor,,,,$,5");
     assert_eq!(of(&rows), (6, Some(ITEM), UnknownItem("pump".to_owned())));
 }
+
+/// A plain number may stand without a unit, not with one that nobody knows.
+#[test]
+fn a_unit_that_nobody_knows() {
+    assert!(read(&format!("{HEAD}cable_factor,,,,,1.2\n")).is_ok());
+    let error = read(&format!("{HEAD}cable_factor,,,,furlong,1.2\n")).unwrap_err();
+    assert_eq!(error.what, BookFault::UnknownUnit("furlong".to_owned()));
+}
