@@ -182,6 +182,23 @@ fn every_finding_is_raised_and_told_with_its_figures() {
     assert_eq!(codes.split('"').skip(1).step_by(2).collect::<BTreeSet<_>>(), all);
 }
 
+#[test]
+fn an_odd_curve_says_why() {
+    for (curve, why) in [
+        ("0.1,820,1\n25,676,60\n40,362,44", "no_shut_off"),
+        ("0,800,0\n10,820,40\n25,676,60\n40,362,44", "droop"),
+        ("0,820,0\n25,676,97\n40,362,44", "best_efficiency_unlikely"),
+        ("gpm,ft,%,hp\n0,820,0,3\n25,676,60,9\n40,362,44,7", "efficiency_against_power"),
+    ] {
+        let mut job = house();
+        job.curve = curve.into();
+        let told = report("", &evaluate(&job));
+        let all = told["findings"].as_array().unwrap();
+        let found: Vec<_> = all.iter().filter(|one| one["code"] == "CURVE_ODD").map(|one| &one["why"]).collect();
+        assert_eq!(found, [why], "{curve:?}");
+    }
+}
+
 /// The gravest stands first, whatever is found.
 #[test]
 fn the_gravest_stands_first() {
