@@ -11,7 +11,7 @@ import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { copyOfProject, root } from '../support/copy.mjs';
-import { binaries, firstToFail, meetings } from './tests.mjs';
+import { binaries, firstToFail, meetings, steady } from './tests.mjs';
 
 const here = new URL('.', import.meta.url);
 const again = process.argv[2] === 'again';
@@ -40,6 +40,14 @@ console.log(`${list.length} mutants`);
 
 const tool = ['run', '--quiet', '--release', '--manifest-path', 'tests/mutants/Cargo.toml', '--target-dir', join(target, 'tool'), '--'];
 const building = { env: { ...process.env, CARGO_TARGET_DIR: target, RUSTFLAGS: '--cap-lints allow', CARGO_PROFILE_DEV_OPT_LEVEL: '1' } };
+
+/** Why a mutant is not found: the first that fits its name. */
+const reasons = JSON.parse(readFileSync(new URL('reasons.json', here), 'utf8')).map(({ mutants, why }) => ({ mutants: new RegExp(mutants), why }));
+
+/** A mutant without the place of its line, which moves. */
+const named = (number) => list[number - 1].name.replace(/^core\/src\/(\S+?):\d+:\d+: /, '$1: ');
+
+const reason = (number) => reasons.find(({ mutants }) => mutants.test(named(number)))?.why;
 
 /** Numbers that are not in the program: of no build at all, and of none with the others. */
 const unviable = new Set();
@@ -81,12 +89,13 @@ const soFar = join(target, 'found.json');
 const inCore = createHash('sha256').update(JSON.stringify(list)).digest('hex');
 
 function before() {
-  const { core, found } = JSON.parse(readFileSync(soFar, 'utf8'));
+  const { core, found, unviable: unbuilt = [] } = JSON.parse(readFileSync(soFar, 'utf8'));
   if (core !== inCore) throw new Error('core is another than the last time');
+  for (const number of unbuilt) unviable.add(number);
   return new Map(found.filter(([, by]) => by !== null));
 }
 
-function keep(found) { writeFileSync(soFar, JSON.stringify({ core: inCore, found: [...found] })); }
+function keep(found) { writeFileSync(soFar, JSON.stringify({ core: inCore, found: [...found], unviable: [...unviable] })); }
 
 /** Asks some tests for mutants, on every core, and notes who finds each; those that none of them finds. */
 async function asked(tests, some, numbers, found, says) {
@@ -108,7 +117,7 @@ async function asked(tests, some, numbers, found, says) {
   return left;
 }
 
-/** Seconds from which on a test is asked only for what the others leave. */
+/** Seconds from which on a test is asked only for what the others leave, and only where no reason is known for that. */
 const SLOW = 0.4;
 
 /** Tries the mutants that are in the program. */
@@ -116,7 +125,9 @@ async function tried(tests, numbers, found) {
   const all = await meetings(tests, work, availableParallelism());
   console.log(`${all.length} tests, ${Math.round(all.reduce((sum, { seconds }) => sum + seconds, 0))} s of them`);
   const left = await asked(tests, all.filter(({ seconds }) => seconds < SLOW), numbers, found, 'left to the slow tests');
-  for (const number of await asked(tests, all.filter(({ seconds }) => seconds >= SLOW), left, found, 'survives')) found.set(number, null);
+  for (const number of left.filter(reason)) found.set(number, null);
+  const unknown = left.filter((number) => !reason(number));
+  for (const number of await asked(tests, all.filter(({ seconds }) => seconds >= SLOW), unknown, found, 'survives')) found.set(number, null);
 }
 
 /** A file with a mutant in it, by the difference that the list tells. */
@@ -132,28 +143,26 @@ function changed(number) {
   return lines.join('\n');
 }
 
-/** What can't be switched is built one by one, as fast as it goes. */
+/** What can't be switched is built one by one, each test binary only where those before it find nothing. */
 function triedAlone(numbers, found) {
-  const quick = { env: { ...process.env, CARGO_TARGET_DIR: join(target, 'alone'), RUSTFLAGS: '--cap-lints allow', PROPTEST_CASES: '8' } };
-  const all = ['--lib', ...binaries.filter((name) => name !== 'wellwright_core').flatMap((name) => ['--test', name])];
+  const quick = { env: { ...process.env, ...steady, CARGO_TARGET_DIR: join(target, 'alone'), RUSTFLAGS: '--cap-lints allow' } };
+  const passes = (binary) => {
+    const tests = binary === 'wellwright_core' ? ['-p', 'wellwright-core', '--lib'] : ['-p', 'wellwright-tests', '--test', binary];
+    return run('cargo', ['test', '--quiet', ...tests], quick).status === 0;
+  };
   for (const number of numbers) {
     const path = join(copy, list[number - 1].file);
     writeFileSync(path, changed(number));
     if (run('cargo', ['check', '-p', 'wellwright-core'], quick).status !== 0) unviable.add(number);
     else {
-      const passes = run('cargo', ['test', '-p', 'wellwright-core', '-p', 'wellwright-tests', ...all], quick).status === 0;
-      found.set(number, passes ? null : 'built alone');
-      if (passes) console.log(`survives: ${named(number)}`);
+      const by = binaries.find((binary) => !passes(binary));
+      found.set(number, by ? 'built alone' : null);
+      if (!by) console.log(`survives: ${named(number)}`);
       keep(found);
     }
     cpSync(join(root, list[number - 1].file), path, { force: true });
   }
 }
-
-const reasons = JSON.parse(readFileSync(new URL('reasons.json', here), 'utf8')).map(({ mutants, why }) => ({ mutants: new RegExp(mutants), why }));
-
-/** A mutant without the place of its line, which moves. */
-const named = (number) => list[number - 1].name.replace(/^core\/src\/(\S+?):\d+:\d+: /, '$1: ');
 
 /** The chapters of formulas, and what works and tells whole jobs; the others together. */
 const chapters = ['water', 'pump', 'power', 'cable', 'cost', 'startup', 'standards', 'quantity', 'evaluate', 'papers'];
@@ -170,20 +179,20 @@ function byChapter(found) {
 }
 
 function page(found) {
-  const survived = [...found].filter(([, by]) => by === null).map(([number]) => named(number)).sort();
+  const survived = [...found].filter(([, by]) => by === null).map(([number]) => number);
   const caught = found.size - survived.length;
   const share = caught / found.size;
   const by = binaries.concat('built alone').map((name) => `${name} ${[...found.values()].filter((one) => one === name).length}`);
   const told = new Map();
   const bare = [];
-  for (const name of survived) {
-    const why = reasons.find(({ mutants }) => mutants.test(name))?.why;
-    if (why) told.set(why, [...(told.get(why) ?? []), name]);
-    else bare.push(name);
+  for (const number of survived) {
+    const why = reason(number);
+    if (why) told.set(why, [...(told.get(why) ?? []), named(number)]);
+    else bare.push(named(number));
   }
   const today = new Date().toISOString().slice(0, 10);
-  const groups = [...told].map(([why, names]) => `\n## ${why}\n\n${names.map((name) => `- \`${name}\``).join('\n')}\n`);
-  if (bare.length > 0) groups.push(`\n## No reason is known\n\n${bare.map((name) => `- \`${name}\``).join('\n')}\n`);
+  const groups = [...told].map(([why, names]) => `\n## ${why}\n\n${names.sort().map((name) => `- \`${name}\``).join('\n')}\n`);
+  if (bare.length > 0) groups.push(`\n## No reason is known\n\n${bare.sort().map((name) => `- \`${name}\``).join('\n')}\n`);
   const text = `# Changes that no test finds\n\nWritten by \`node tests/mutants/run.mjs\` on ${today}: ${caught} of ${found.size} mutants of core found (${(100 * share).toFixed(1)} %), ` +
     `${unviable.size} more do not build.\nBy whom first: ${by.join(', ')}.\n${groups.join('')}`;
   if (every === 1) writeFileSync(new URL('SURVIVED.md', here), text);
@@ -194,12 +203,12 @@ function page(found) {
   return share >= 0.95 && bare.length === 0;
 }
 
+const found = again ? before() : new Map();
 switched();
 const tests = built();
 // Some tests read the program's text.
 cpSync(join(root, 'core/src'), join(copy, 'core/src'), { recursive: true, force: true });
 const numbers = list.map((_, at) => at + 1).filter((number) => number % every === 0 && !unviable.has(number));
-const found = again ? before() : new Map();
 const left = numbers.filter((number) => !found.has(number));
 await tried(tests, left.filter((number) => !alone.has(number)), found);
 triedAlone(left.filter((number) => alone.has(number)), found);

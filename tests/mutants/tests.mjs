@@ -7,7 +7,7 @@ import { join } from 'node:path';
 export const binaries = ['reference', 'golden', 'wellwright_core', 'findings', 'properties', 'hostile'];
 
 /** Laws have the same cases each time: else who meets what would be another thing each time. */
-const steady = { PROPTEST_CASES: '16', PROPTEST_RNG_SEED: '20261128', PROPTEST_MAX_SHRINK_ITERS: '0', RUST_BACKTRACE: '0' };
+export const steady = { PROPTEST_CASES: '16', PROPTEST_RNG_SEED: '20261128', PROPTEST_MAX_SHRINK_ITERS: '0', RUST_BACKTRACE: '0' };
 
 /** Whether tests of a binary pass; those that do not end have failed. */
 function pass({ executable, cwd }, names, seconds, env) {

@@ -48,6 +48,31 @@ fn hours_may_turn_out_as_many_as_a_year_has() {
     }
 }
 
+/// A pump that never runs has no hours that may turn out otherwise.
+#[test]
+fn no_hours_are_certain() {
+    let figures = [(Field::YearlyHours, 0.0), (Field::HoursLow, 0.0), (Field::HoursHigh, 0.0)];
+    let range = saving_range(&evaluate(&house(&figures))).unwrap().unwrap();
+    let spread = range.on(Basis::Lifetime).unwrap();
+    assert!(spread.low10.is_finite() && spread.high90.is_finite() && spread.low10 < spread.high90, "{spread:?}");
+}
+
+/// A cable whose price holds its metal 1.5 times moves 1.5 times as far with it.
+#[test]
+fn what_a_cable_asks_for_its_metal_counts_in_the_range() {
+    let book = |factor: &str| {
+        let rows = ["item,kind,metal,unit,price", "currency,USD,,,", "date,2026-11-01,,,", "cable_fixed,,,$/ft,0.5"];
+        let rows = rows.join("\n") + "\nmetal,,copper,$/lb,9\ncable_factor,,,," + factor;
+        let mut job = certain([6.0, 9.0, 12.0]);
+        job.book = rows;
+        let range = saving_range(&evaluate(&job)).unwrap().unwrap();
+        let spread = range.on(Basis::Cable).unwrap();
+        spread.high90 - spread.low10
+    };
+    let (plain, more) = (book("1"), book("1.5"));
+    assert!(plain > 0.0 && (more / plain - 1.5).abs() < 1e-9, "{plain}, {more}");
+}
+
 #[test]
 fn what_is_certain_has_no_range() {
     let answer = evaluate(&certain([9.0, 9.0, 9.0]));
