@@ -41,13 +41,14 @@ console.log(`${list.length} mutants`);
 const tool = ['run', '--quiet', '--release', '--manifest-path', 'tests/mutants/Cargo.toml', '--target-dir', join(target, 'tool'), '--'];
 const building = { env: { ...process.env, CARGO_TARGET_DIR: target, RUSTFLAGS: '--cap-lints allow', CARGO_PROFILE_DEV_OPT_LEVEL: '1' } };
 
-/** Why a mutant is not found: the first that fits its name. */
-const reasons = JSON.parse(readFileSync(new URL('reasons.json', here), 'utf8')).map(({ mutants, why }) => ({ mutants: new RegExp(mutants), why }));
-
 /** A mutant without the place of its line, which moves. */
 const named = (number) => list[number - 1].name.replace(/^core\/src\/(\S+?):\d+:\d+: /, '$1: ');
 
-const reason = (number) => reasons.find(({ mutants }) => mutants.test(named(number)))?.why;
+/** Why a mutant is not found: the first reason that fits its name. The file is read anew: it may be written meanwhile. */
+function reason(number) {
+  const reasons = JSON.parse(readFileSync(new URL('reasons.json', here), 'utf8'));
+  return reasons.find(({ mutants }) => new RegExp(mutants).test(named(number)))?.why;
+}
 
 /** Numbers that are not in the program: of no build at all, and of none with the others. */
 const unviable = new Set();

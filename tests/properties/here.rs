@@ -3,8 +3,11 @@
 use super::jobs::plain;
 use super::tried;
 use proptest::prelude::*;
-use wellwright_core::evaluate::{Basis, Evaluation, Here, WayHere, evaluate};
-use wellwright_core::job::{Field, Job, Way, wire};
+use wellwright_core::cable::drop::Load;
+use wellwright_core::cable::flat::flat_drop;
+use wellwright_core::cable::reactance::Build;
+use wellwright_core::evaluate::{Basis, BreakEven, Evaluation, Here, WayHere, WaySweep, evaluate};
+use wellwright_core::job::{Field, Job, Origin, Sets, Way, wire};
 use wellwright_core::quantity::{Entry, Unit, UnitSystem};
 
 fn house() -> Job {
@@ -96,4 +99,74 @@ fn a_table_of_duty_without_its_water_is_no_year_at_the_rating() {
     assert!(has_years(&job));
     job.duty = "25 100".into();
     assert!(!has_years(&job));
+}
+
+/// Flat cables in parallel share the current: each has the drop that its share makes in it.
+#[test]
+fn flat_cables_in_parallel_share_the_current() {
+    let mut job = Job::default();
+    for (field, value, unit) in [
+        (Field::MotorPower, 200.0, Unit::Horsepower),
+        (Field::PumpSetting, 400.0, Unit::Foot),
+        (Field::AllowedDrop, 5.0, Unit::Percent),
+    ] {
+        job.set(field, Some(Entry::new(value, unit)));
+    }
+    job.choices.build = Some(Build::FlatJacketed);
+    job.choices.most_sets = Sets::new(4);
+    let answer = evaluate(&job);
+    let here = answer.here.as_ref().unwrap();
+    let run = here.way(Way::V240).unwrap().run.run.conductor;
+    assert!(run.sets > 1, "{run:?}");
+    let service = answer.service[0].as_ref().unwrap();
+    let sweep = answer.sweep.as_ref().unwrap().way(Way::V240);
+    let share = Load { current: service.current / f64::from(run.sets), ..sweep.demands.load };
+    let alone = flat_drop(share, run.size, service.warm.at_75, service.length, service.frequency).unwrap();
+    assert!(alone.is_some() && service.flat == alone, "{:?}, {alone:?}", service.flat);
+}
+
+/// What stands in the fields of the equipment is what its way has.
+#[test]
+fn the_fields_of_the_equipment_follow_its_way() {
+    let mut job = wire::read_text(include_str!("../golden/v1/house_and_stock_well_on_its_supply.job.json")).unwrap();
+    for field in [Field::MarkedShortCircuit, Field::TransformerRating, Field::DeviceAmps, Field::MotorPeakLimit] {
+        job.set(field, None);
+    }
+    let stands = |job: &Job, field| evaluate(job).inputs.stand_in(field).map(|entry| (entry.value, entry.unit));
+    let answer = evaluate(&job);
+    let way = answer.ways.picked().unwrap();
+    let (pole, draw) = (way.pole.unwrap(), way.draw.unwrap());
+    let near = |field, expected: f64, unit| {
+        let (value, of) = stands(&job, field).unwrap();
+        assert!(of == unit && (value - expected).abs() < 1e-9 * expected, "{field:?}: {value} {of:?}");
+    };
+    near(Field::MarkedShortCircuit, pole.marked.value / 1000.0, Unit::Kiloampere);
+    near(Field::TransformerRating, pole.transformer.rating.value / 1000.0, Unit::KilovoltAmpere);
+    near(Field::DeviceAmps, draw.device.value, Unit::Ampere);
+    // 1,000 V of a general-purpose motor; 3.1 times 460 V of an inverter-duty one (NEMA MG 1, parts 30 and 31).
+    near(Field::MotorPeakLimit, 1000.0, Unit::Volt);
+    job.choices.inverter_duty = Some(true);
+    assert_eq!(stands(&job, Field::MotorPeakLimit).map(|(volts, _)| volts.round()), Some(1426.0));
+    // What was entered is not taken over.
+    job.set(Field::DeviceAmps, Some(Entry::new(draw.device.value + 10.0, Unit::Ampere)));
+    let device = evaluate(&job).inputs.device.unwrap();
+    assert!((device.value.value - draw.device.value - 10.0).abs() < 1e-9 && device.origin == Origin::Typed);
+}
+
+/// Without a year that can be told there is no lifetime, of no two ways.
+#[test]
+fn two_ways_without_a_lifetime_never_change_over_it() {
+    let priced = evaluate(&house()).sweep.unwrap();
+    assert!(priced.has_lifetime());
+    let mut bare = house();
+    bare.duty = "x".into();
+    let bare = evaluate(&bare).sweep.unwrap();
+    assert!(!bare.has_lifetime());
+    let [low, high] = &priced.ways;
+    let even = |one: &WaySweep, other: &WaySweep| one.even_with(other, Basis::Lifetime);
+    assert_ne!(even(low, high), BreakEven::default());
+    for (one, other) in [(low, &bare.ways[1]), (&bare.ways[0], high), (&bare.ways[0], &bare.ways[1])] {
+        assert_eq!(even(one, other), BreakEven::default());
+    }
+    assert_eq!(bare.break_even(Basis::Lifetime), &BreakEven::default());
 }
