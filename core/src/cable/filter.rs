@@ -210,6 +210,22 @@ mod tests {
         remedy((volts(peak), volts(720.0)), volts(limit), feet(length_ft), &Practice::default()).unwrap()
     }
 
+    /// A dV/dt filter leaves 1.33 of the bus: 1,000 V of 752 V.
+    #[test]
+    fn a_filter_that_leaves_too_much_is_none_of_them() {
+        let wave = Wave {
+            speed: crate::quantity::meters_per_second(150e6),
+            rise: crate::quantity::seconds(0.1e-6),
+            cable: crate::quantity::ohms(80.0),
+            motor: crate::quantity::ohms(3000.0),
+        };
+        let helps = |bus: f64| {
+            let all = remedies(volts(bus), wave, volts(1000.0), &Practice::default()).unwrap();
+            all.iter().any(|(_, remedy)| *remedy == Remedy::DvDtFilter)
+        };
+        assert!(helps(751.0) && !helps(753.0));
+    }
+
     #[test]
     fn the_remedy_grows_with_the_length_and_equality_passes() {
         assert_eq!(verdict(1000.0, 1000.0, 3000.0), Some(Remedy::NoneNeeded));

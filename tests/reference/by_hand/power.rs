@@ -23,6 +23,7 @@ use wellwright_core::power::family::Feed;
 use wellwright_core::power::harmonics::Coupling;
 use wellwright_core::power::start::locked_rotor_input;
 use wellwright_core::power::transformer::{Loading, Transformer};
+use wellwright_core::pump::unbalance::{current_unbalance, derated_power};
 use wellwright_core::quantity::{
     Celsius, Money, MoneyPerLength, PieceAndSize, amperes, feet, gpm, horsepower, hours, in_amperes, in_feet, in_gpm,
     in_meters, in_ohms_per_kilofoot, in_volts, kilovolt_amperes, kilowatts, meters, ohms_per_kilofoot, seconds, volts,
@@ -237,4 +238,13 @@ fn parts_of_a_price() {
     near(fixed.0 + 10.0 * per_size.0, whole(10.0), 1e-9);
     near(per_size.0, (whole(30.0) - whole(10.0)) / 20.0, 1e-9);
     assert!(per_size.0 > 0.0);
+}
+
+/// One line of three alone: it deviates from the mean by twice that. Beyond 5 % a motor is not run (NEMA MG 1, 14.36).
+#[test]
+fn the_ends_of_unbalance() {
+    let share = current_unbalance([0.001, 0.0, 0.0].map(amperes)).unwrap();
+    near(share, 2.0, 1e-12);
+    let refused = derated_power(horsepower(10.0), 0.051).unwrap_err();
+    assert_eq!((refused.argument, refused.min, refused.max), ("unbalance", 0.0, 0.05));
 }
