@@ -166,6 +166,42 @@ fn water_and_pressure() {
     assert_eq!(sides(&[(Reading::Pressure, 75.0)], Reading::Signal, 11.7), [Some(Severity::Caution), None]);
 }
 
+/// A pump at 620 ft that wants 10 ft of water above it; 560 ft and 1 ft of drawdown are predicted, 617 ft with a tenth.
+#[test]
+fn water_that_comes_near_the_pump() {
+    let job = with(by(house(), Kind::Doubling), &[(Field::StaticLevel, 560.0), (Field::SpecificCapacity, 25.0)]);
+    for (level, expected) in [(609.9, None), (610.1, Some(Severity::Caution)), (616.0, Some(Severity::Caution))] {
+        let mut job = job.clone();
+        job.record.begin("RG", AT).unwrap();
+        job.record.type_in(Reading::PumpingLevel, "x", Some(Entry::new(level, Unit::Foot)), AT).unwrap();
+        job.record.close();
+        let judged = judge(&job, &evaluate(&job)).pop().unwrap().readings.pop().unwrap();
+        assert_eq!(judged.severity, expected, "{level} ft");
+        if let Some(limit) = judged.limit {
+            assert!((limit.value - 610.0).abs() < 1e-9, "{limit:?}");
+        }
+    }
+}
+
+/// The limit goes by two figures of the nameplate: it is assumed while either is, but a motor on the surface has no
+/// amperes of its service factor.
+#[test]
+fn a_current_limit_is_assumed_while_its_nameplate_is() {
+    let limit = |job: &Job| {
+        let all = settings(job, &evaluate(job));
+        all.into_iter().find(|setting| setting.code == SettingCode::CurrentLimit).unwrap().assumed
+    };
+    let well = by(house(), Kind::Doubling);
+    assert!(!limit(&with(well.clone(), &[(Field::NameplateAmps460, 11.3), (Field::ServiceAmps460, 13.0)])));
+    for field in [Field::NameplateAmps460, Field::ServiceAmps460] {
+        let full = with(well.clone(), &[(Field::NameplateAmps460, 11.3), (Field::ServiceAmps460, 13.0)]);
+        assert!(limit(&super::without(full, &[field])), "{field:?}");
+    }
+    let surface = super::without(by(super::field(), Kind::LargeLowHarmonic), &[Field::ServiceAmps460]);
+    assert!(!limit(&with(surface.clone(), &[(Field::NameplateAmps230, 50.0), (Field::NameplateAmps460, 25.0)])));
+    assert!(limit(&super::without(surface, &[Field::NameplateAmps230, Field::NameplateAmps460])));
+}
+
 #[test]
 fn a_reading_that_stops_is_found_and_its_neighbor_is_not() {
     let stopped = visited(&[(Reading::InsulationAfter, 0.4)]);

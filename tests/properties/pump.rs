@@ -251,6 +251,20 @@ fn a_rising_stretch_is_looked_into() {
     assert!(found.short_at_least_flow);
 }
 
+/// A curve that begins at 10 gpm begins at 8 gpm at four fifths of its speed: below that nothing is told of it.
+#[test]
+fn a_lift_above_the_first_point_is_told_at_its_flow() {
+    let point = |(flow, head)| Point { flow: gpm(flow), head: feet(head), efficiency: None, power: None };
+    let curve = PumpCurve::new([(10.0, 100.0), (20.0, 90.0), (30.0, 60.0)].map(point).to_vec()).unwrap();
+    match operating_point(&curve, 0.8, |_| Ok(feet(80.0))) {
+        Err(NoOperatingPoint::HeadShort { flow, pump, system }) => {
+            assert!(near(in_gpm(flow), 8.0, 1e-12) && near(in_feet(pump), 64.0, 1e-12));
+            assert!(near(in_feet(system), 80.0, 1e-12));
+        }
+        other => panic!("{other:?}"),
+    }
+}
+
 #[test]
 fn every_peak_of_power_is_looked_at() {
     let pump = Made {
