@@ -147,3 +147,16 @@ fn unusual_volts_of_a_supply() {
         assert_eq!(at(volts), usual + more, "{volts} V");
     }
 }
+
+/// Air of -10 to 40 °C is usual around a lead, equipment and a feeder.
+#[test]
+fn unusual_air() {
+    const CODE: &str = "BEYOND_USUAL";
+    for field in [Field::Ambient, Field::DriveAmbient, Field::FeederAmbient] {
+        let at = |celsius: f64| found(&with(house(), &[(field, celsius)]), CODE).len();
+        let usual = at(20.0);
+        for (celsius, more) in [(-10.0, 0), (-10.1, 1), (5.0, 0)] {
+            assert_eq!(at(celsius), usual + more, "{field:?} {celsius} °C");
+        }
+    }
+}

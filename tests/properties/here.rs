@@ -147,6 +147,11 @@ fn the_fields_of_the_equipment_follow_its_way() {
     near(Field::MotorPeakLimit, 1000.0, Unit::Volt);
     job.choices.inverter_duty = Some(true);
     assert_eq!(stands(&job, Field::MotorPeakLimit).map(|(volts, _)| volts.round()), Some(1426.0));
+    // A figure that can't be used stays told beside it.
+    let mut wrong = job.clone();
+    wrong.set(Field::Years, Some(Entry::new(1e6, Unit::Year)));
+    let errors: Vec<Field> = evaluate(&wrong).errors.iter().map(|error| error.field()).collect();
+    assert_eq!(errors, [Field::Years]);
     // What was entered is not taken over.
     job.set(Field::DeviceAmps, Some(Entry::new(draw.device.value + 10.0, Unit::Ampere)));
     let device = evaluate(&job).inputs.device.unwrap();

@@ -101,3 +101,38 @@ impl Conversion {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Rounded as handbooks print them (NIST SP 811, appendix B.8).
+    #[test]
+    fn the_numbers_are_those_of_the_handbook() {
+        use Conversion as C;
+        for (conversion, us, si) in [
+            (C::Diameter, 12.0, 1000.0),
+            (C::TradeDiameter, 1.0, 25.4),
+            (C::Flow, 448.831, 1000.0),
+            (C::TradeFlow, 1.0, 15.8503),
+            (C::DailyFlow, 1440.0, 86.4),
+            (C::Viscosity, 92_903.0, 1e6),
+            (C::Pressure, 144.0, 1000.0),
+            (C::Power, 550.0, 1000.0),
+            (C::Watts, 745.7, 1000.0),
+            (C::Volume, 7.480_52, 1.0),
+            (C::Spread, 27_154.3, 1e4),
+            (C::Hour, 60.0, 3600.0),
+            (C::Gravity, 32.1740, 9.806_65),
+            (C::Warming, 1.8, 1.0),
+            (C::HundredMeters, 328.084, 100.0),
+            (C::Horsepower, 1.0, 1.341_02),
+            (C::Kilofoot, 304.8, 1000.0),
+        ] {
+            for (system, expected) in [(UnitSystem::Us, us), (UnitSystem::Si, si)] {
+                let value = conversion.value(system);
+                assert!((value / expected - 1.0).abs() < 5e-6, "{:?} {system:?}: {value}", conversion.symbol());
+            }
+        }
+    }
+}
