@@ -2,7 +2,7 @@
 //   node tests/mutants/run.mjs [SHARE | again]
 // All changes are built in at once, each behind a number that a variable turns on, so that one build does for thousands; what
 // can't be switched (constants, and the like) is built alone. SHARE, as 1/20, tries each twentieth only; `again` those only that the
-// last run did not find or did not come to, of the same core.
+// last run did not find, without a reason, or did not come to, of the same core.
 // Writes SURVIVED.md, where every change that is not found has its reason of `reasons.json`. Ends with status 1 where one has
 // none, or fewer than 95 % are found.
 import { spawnSync } from 'node:child_process';
@@ -95,7 +95,7 @@ function before() {
   const { core, found, unviable: unbuilt = [] } = JSON.parse(readFileSync(soFar, 'utf8'));
   if (core !== inCore) throw new Error('core is another than the last time');
   for (const number of unbuilt) unviable.add(number);
-  return new Map(found.filter(([, by]) => by !== null));
+  return new Map(found.filter(([number, by]) => by !== null || reason(number)));
 }
 
 function keep(found) { writeFileSync(soFar, JSON.stringify({ core: inCore, found: [...found], unviable: [...unviable] })); }
@@ -149,16 +149,16 @@ function changed(number) {
 /** What can't be switched is built one by one, each test binary only where those before it find nothing. */
 function triedAlone(numbers, found) {
   const quick = { env: { ...process.env, ...steady, CARGO_TARGET_DIR: join(target, 'alone'), RUSTFLAGS: '--cap-lints allow' } };
-  const passes = (binary) => {
+  const cargo = (binary, ...more) => {
     const tests = binary === 'wellwright_core' ? ['-p', 'wellwright-core', '--lib'] : ['-p', 'wellwright-tests', '--test', binary];
-    return run('cargo', ['test', '--quiet', ...tests], quick).status === 0;
+    return run('cargo', ['test', '--quiet', ...tests, ...more], quick).status === 0;
   };
   for (const number of numbers) {
     const path = join(copy, list[number - 1].file);
     writeFileSync(path, changed(number));
-    if (run('cargo', ['check', '-p', 'wellwright-core'], quick).status !== 0) unviable.add(number);
+    if (!cargo(binaries[0], '--no-run')) unviable.add(number);
     else {
-      const by = binaries.find((binary) => !passes(binary));
+      const by = binaries.find((binary) => !cargo(binary));
       found.set(number, by ? 'built alone' : null);
       if (!by) console.log(`survives: ${named(number)}`);
       keep(found);
