@@ -182,3 +182,33 @@ fn a_file_of_many_jobs_is_read_one_by_one() {
     assert!(names("[]").is_empty());
     assert!(wire::read_many("x").is_err());
 }
+
+/// A figure that can't be used was typed all the same; one that is missing was not.
+#[test]
+fn what_was_typed_is_typed() {
+    let mut job = Job::default();
+    let typed = |job: &Job, field| evaluate(job).inputs.entered.is_typed(field);
+    assert!(!typed(&job, Field::PumpSetting) && !typed(&job, Field::Ambient));
+    job.set(Field::PumpSetting, Some(Entry::new(-5.0, Unit::Foot)));
+    job.set(Field::Ambient, Some(Entry::new(20.0, Unit::DegreeCelsius)));
+    assert!(typed(&job, Field::PumpSetting) && typed(&job, Field::Ambient));
+}
+
+/// Equipment that can't be read says so, whether a motor is known or not.
+#[test]
+fn equipment_that_can_not_be_read_is_told() {
+    let house = include_str!("../golden/v1/house_and_stock_well_on_its_supply.job.json");
+    for mut job in [Job::default(), wire::read_text(house).unwrap()] {
+        assert!(evaluate(&job).ways.table.is_none());
+        job.families = "x".into();
+        assert!(evaluate(&job).ways.table.is_some());
+    }
+}
+
+#[test]
+fn a_line_extension_costs_nothing_or_more() {
+    let accepted = Field::LineFixed.spec().accepted;
+    assert_eq!((accepted.min, accepted.max, accepted.unit), (0.0, 1e7, Unit::Dollar));
+    let other = Field::ExtraEquipment.spec().accepted;
+    assert_eq!((other.min, other.max, other.unit), (-1e6, 1e6, Unit::Dollar));
+}

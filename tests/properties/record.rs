@@ -124,6 +124,9 @@ fn a_correction_stands_beside_what_was_there_and_counts() {
     record.type_in(Reading::Flow, "5", volt(5.0), "f").unwrap();
     assert_eq!(record.visits()[0].value(Reading::SupplyLoaded), None);
     assert_eq!(record.visits()[0].value(Reading::Flow), None);
+    assert_eq!(record.visits()[0].last(Reading::Flow).map(|taken| taken.entry), Some(None));
+    record.type_in(Reading::SupplyLoaded, "NaN", volt(f64::NAN), "f").unwrap();
+    assert_eq!(record.visits()[0].last(Reading::SupplyLoaded).map(|taken| taken.entry), Some(None));
 }
 
 #[test]
