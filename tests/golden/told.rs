@@ -84,7 +84,11 @@ fn workings(name: &str, system: UnitSystem) -> String {
     let picked = answer.ways.picked().map(|way| way.key());
     let place = answer.ways.all.iter().position(|way| Some(way.key()) == picked);
     let mut told = format!("== {name}\n");
-    for found in Topic::all(place).into_iter().filter_map(|topic| working(&answer, topic, system)) {
+    // Rows of tables open with a working too.
+    let pieces = Way::ALL.into_iter().flat_map(|way| Basis::ALL.map(|basis| (way, basis)));
+    let pieces = pieces.flat_map(|(way, basis)| (0..4).map(move |at| Topic::Piece(way, at, basis)));
+    let topics = Topic::all(place).into_iter().chain((0..6).map(Topic::CurvePoint)).chain(pieces);
+    for found in topics.filter_map(|topic| working(&answer, topic, system)) {
         told += &(of_working(&found) + "\n");
     }
     for part in parts(&job, &answer) {
