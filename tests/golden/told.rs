@@ -85,8 +85,9 @@ fn workings(name: &str, system: UnitSystem) -> String {
     let place = answer.ways.all.iter().position(|way| Some(way.key()) == picked);
     let mut told = format!("== {name}\n");
     // Rows of tables open with a working too.
-    let pieces = Way::ALL.into_iter().flat_map(|way| Basis::ALL.map(|basis| (way, basis)));
-    let pieces = pieces.flat_map(|(way, basis)| (0..4).map(move |at| Topic::Piece(way, at, basis)));
+    let pieces = Way::ALL.into_iter().flat_map(|way| {
+        [(0, Basis::Cable), (1, Basis::Installed), (2, Basis::Lifetime)].map(|(at, basis)| Topic::Piece(way, at, basis))
+    });
     let topics = Topic::all(place).into_iter().chain((0..6).map(Topic::CurvePoint)).chain(pieces);
     for found in topics.filter_map(|topic| working(&answer, topic, system)) {
         told += &(of_working(&found) + "\n");
