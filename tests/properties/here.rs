@@ -8,7 +8,7 @@ use wellwright_core::cable::flat::flat_drop;
 use wellwright_core::cable::reactance::Build;
 use wellwright_core::evaluate::{Basis, BreakEven, Evaluation, Here, WayHere, WaySweep, evaluate};
 use wellwright_core::job::{Field, Job, Origin, Sets, Way, wire};
-use wellwright_core::quantity::{Entry, Unit, UnitSystem};
+use wellwright_core::quantity::{Entry, Length, Unit, UnitSystem, VolumeRate, gpm, in_feet, in_gpm};
 
 fn house() -> Job {
     wire::read_text(include_str!("../golden/v1/house_and_stock_well_in_whole.job.json")).unwrap()
@@ -174,4 +174,28 @@ fn two_ways_without_a_lifetime_never_change_over_it() {
         assert_eq!(even(one, other), BreakEven::default());
     }
     assert_eq!(bare.break_even(Basis::Lifetime), &BreakEven::default());
+}
+
+/// A curve from 10 to 40 gpm in two steps at its own frequency and at half of it; a system from no flow on.
+#[test]
+fn curves_are_traced_in_even_steps() {
+    let mut job = house();
+    job.curve = "10,820,30\n25,676,60\n40,362,44".into();
+    let answer = evaluate(&job);
+    let (pump, system) = (answer.water.pump.as_ref().unwrap(), answer.water.system.as_ref().unwrap());
+    let of = |trace: &[(VolumeRate, Length)]| -> Vec<(f64, f64)> {
+        trace.iter().map(|(flow, head)| (in_gpm(*flow), in_feet(*head))).collect()
+    };
+    let near = |found: &[(f64, f64)], expected: &[(f64, f64)]| {
+        let close = |(a, b): (&(f64, f64), &(f64, f64))| (a.0 - b.0).abs() < 1e-9 && (a.1 - b.1).abs() < 1e-6;
+        assert!(found.len() == expected.len() && found.iter().zip(expected).all(close), "{found:?}");
+    };
+    let own = pump.curve_frequency;
+    near(&of(&pump.trace(own, 2)), &[(10.0, 820.0), (25.0, 676.0), (40.0, 362.0)]);
+    near(&of(&pump.trace(own * 0.5, 2)), &[(5.0, 205.0), (12.5, 169.0), (20.0, 90.5)]);
+    let told = of(&system.trace(gpm(40.0), 2));
+    let heads = [0.0, 20.0, 40.0].map(|flow| (flow, in_feet(system.head(gpm(flow)).unwrap().total())));
+    near(&told, &heads);
+    // The table stands at the frequency of the duty.
+    assert_eq!(pump.points(), (pump.frequency().unwrap(), pump.trace(pump.frequency().unwrap(), 8)));
 }
