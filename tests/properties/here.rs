@@ -3,12 +3,16 @@
 use super::jobs::plain;
 use super::tried;
 use proptest::prelude::*;
+use wellwright_core::cable::conductor::{STRAND_LAY, metal_mass};
 use wellwright_core::cable::drop::Load;
 use wellwright_core::cable::flat::flat_drop;
 use wellwright_core::cable::reactance::Build;
-use wellwright_core::evaluate::{Basis, BreakEven, Evaluation, Here, WayHere, WaySweep, evaluate};
+use wellwright_core::evaluate::{Basis, Beyond, BreakEven, Evaluation, Here, WayHere, WaySweep, evaluate};
 use wellwright_core::job::{Field, Job, Origin, Sets, Way, wire};
-use wellwright_core::quantity::{Entry, Length, Unit, UnitSystem, VolumeRate, gpm, in_feet, in_gpm};
+use wellwright_core::power::family::Kind;
+use wellwright_core::quantity::{
+    Entry, Length, Money, Unit, UnitSystem, VolumeRate, circular_mils, gpm, in_feet, in_gpm,
+};
 
 fn house() -> Job {
     wire::read_text(include_str!("../golden/v1/house_and_stock_well_in_whole.job.json")).unwrap()
@@ -198,4 +202,42 @@ fn curves_are_traced_in_even_steps() {
     near(&told, &heads);
     // The table stands at the frequency of the duty.
     assert_eq!(pump.points(), (pump.frequency().unwrap(), pump.trace(pump.frequency().unwrap(), 8)));
+}
+
+#[test]
+fn what_a_way_needs_beyond_its_lead_is_the_sum_of_its_parts() {
+    let beyond = Beyond {
+        equipment: Money(1.0),
+        remedy: Money(2.0),
+        supply: Money(4.0),
+        transformer: Money(8.0),
+        line: Money(16.0),
+        labor: Money(32.0),
+        extra: Money(64.0),
+    };
+    assert_eq!(beyond.total(), Money(127.0));
+}
+
+/// A single-phase motor beyond 1.5 hp has a start winding with a wire of its own (common practice): beside a ground of
+/// their size four wires then, three before.
+#[test]
+fn a_single_phase_motor_has_two_wires_or_three() {
+    let lead = |power: f64| {
+        let mut job = house();
+        for (field, value, unit) in [
+            (Field::MotorPower, power, Unit::Horsepower),
+            (Field::PumpSetting, 150.0, Unit::Foot),
+            (Field::StaticLevel, 50.0, Unit::Foot),
+            (Field::SpecificCapacity, 10.0, Unit::GallonPerMinutePerFoot),
+        ] {
+            job.set(field, Some(Entry::new(value, unit)));
+        }
+        let ways = evaluate(&job).ways.all;
+        let lead = ways.iter().find(|way| way.family.kind == Kind::SinglePhaseMotor).unwrap().lead.unwrap();
+        assert_eq!(lead.run.ground, lead.run.conductor.size, "{power} hp");
+        let area = circular_mils(lead.run.conductor.size.row().cmil);
+        let each = metal_mass(lead.demands.setting.metal, area, STRAND_LAY);
+        (lead.metal / (each * lead.length)).value
+    };
+    assert!((lead(1.5) - 3.0).abs() < 1e-9 && (lead(2.0) - 4.0).abs() < 1e-9, "{}, {}", lead(1.5), lead(2.0));
 }

@@ -48,6 +48,22 @@ fn hours_may_turn_out_as_many_as_a_year_has() {
     }
 }
 
+/// By months of use: five of six in the season, all of four, none without a season; no part of a month.
+#[test]
+fn energy_falls_into_the_season_by_its_months() {
+    for (season, used, expected) in
+        [(5.0, 6.0, Some(100.0 * 5.0 / 6.0)), (5.0, 4.0, Some(100.0)), (0.0, 6.0, Some(0.0)), (4.5, 6.0, None)]
+    {
+        let answer = evaluate(&house(&[(Field::SeasonMonths, season), (Field::MonthsOfUse, used)]));
+        let share = answer.inputs.stand_in(Field::SeasonShare).map(|entry| entry.value);
+        let agrees = match (share, expected) {
+            (Some(share), Some(expected)) => (share - expected).abs() < 1e-9,
+            (share, expected) => share == expected,
+        };
+        assert!(agrees, "{season} and {used} months: {share:?}");
+    }
+}
+
 /// A pump that never runs has no hours that may turn out otherwise.
 #[test]
 fn no_hours_are_certain() {
