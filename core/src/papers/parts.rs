@@ -1,9 +1,8 @@
 //! What is bought and brought to the site: the parts of the way that the job goes by, with sizes, counts and lengths.
 
-use crate::cable::drop::Phases;
 use crate::cable::filter::Remedy;
 use crate::cable::lead::{Conductor, Run};
-use crate::evaluate::{DeviceBy, Evaluation, ORDER_SPARE, PoweredWay};
+use crate::evaluate::{DeviceBy, Evaluation, ORDER_SPARE, PoweredWay, wires};
 use crate::job::{Control, Field, Job, Origin, Part};
 use crate::power::family::{Feed, Start};
 use crate::power::fit::FrameFit;
@@ -165,8 +164,8 @@ fn of_way(job: &Job, answer: &Evaluation, way: &PoweredWay) -> Vec<PartLine> {
             .assumed(!typed),
     );
     if let Some(lead) = way.lead {
-        let wires = if lead.demands.load.phases == Phases::Single { 2 } else { 3 };
-        all.extend(wired([PartName::Lead, PartName::LeadGround], lead.run, wires, lead.length));
+        let count = wires(&motor).conductors().into();
+        all.extend(wired([PartName::Lead, PartName::LeadGround], lead.run, count, lead.length));
     }
     let fitted = way.stress.map(|stress| stress.fitted).filter(|fitted| *fitted != Remedy::NoneNeeded);
     all.extend(
@@ -214,7 +213,9 @@ fn wired([phase, ground]: [PartName; 2], run: Run, wires: u32, length: Length) -
 mod tests {
     use super::*;
     use crate::evaluate::evaluate;
-    use crate::job::wire;
+    use crate::job::{Sets, WayKey, wire};
+    use crate::power::family::Kind;
+    use crate::quantity::Entry;
 
     fn job() -> Job {
         wire::read_text(include_str!("../../examples/jobs/house_and_stock_well.json")).unwrap()
@@ -243,13 +244,51 @@ mod tests {
         }
     }
 
+    /// The start winding of a single-phase motor beyond 1.5 hp has a wire of its own, as its price counts (common practice).
+    #[test]
+    fn a_single_phase_motor_has_the_wires_that_it_needs() {
+        for (power, wires) in [(1.5, 2), (2.0, 3), (5.0, 3)] {
+            let mut job = job();
+            job.set(Field::MotorPower, Some(Entry::new(power, Unit::Horsepower)));
+            job.way = Some(WayKey::Generic(Kind::SinglePhaseMotor));
+            let answer = evaluate(&job);
+            let lead = answer.ways.picked().unwrap().lead.unwrap();
+            let line = |name| parts(&job, &answer).into_iter().find(|line| line.name == name).unwrap();
+            assert_eq!(line(PartName::Lead).count, wires * u32::from(lead.run.conductor.sets), "{power} hp");
+            assert_eq!(line(PartName::LeadGround).count, u32::from(lead.run.conductor.sets), "{power} hp");
+        }
+    }
+
+    #[test]
+    fn sets_in_parallel_have_their_wires_and_grounds() {
+        let mut job = Job::default();
+        let figures = [(Field::MotorPower, 200.0, Unit::Horsepower), (Field::PumpSetting, 800.0, Unit::Foot)];
+        for (field, value, unit) in figures.into_iter().chain([(Field::PoleDistance, 50.0, Unit::Foot)]) {
+            job.set(field, Some(Entry::new(value, unit)));
+        }
+        job.choices.most_sets = Sets::new(4);
+        job.way = Some(WayKey::Generic(Kind::LargeEconomy));
+        let answer = evaluate(&job);
+        let sets = u32::from(answer.ways.picked().unwrap().lead.unwrap().run.conductor.sets);
+        assert!(sets > 1, "{sets}");
+        let count = |name| parts(&job, &answer).into_iter().find(|line| line.name == name).unwrap().count;
+        assert_eq!((count(PartName::Lead), count(PartName::LeadGround)), (3 * sets, sets));
+    }
+
     #[test]
     fn a_transducer_is_bought_where_a_drive_holds_the_pressure() {
         let mut job = job();
         let bought = |job: &Job| parts(job, &evaluate(job)).iter().any(|line| line.name == PartName::Transducer);
         assert!(bought(&job));
-        job.choices.control = Some(Control::OnOff);
-        assert!(!bought(&job));
+        for (kind, control, expected) in [
+            (Kind::Doubling, Control::ConstantPressure, true),
+            (Kind::Doubling, Control::OnOff, false),
+            (Kind::RotaryConverter, Control::ConstantPressure, false),
+            (Kind::RotaryConverter, Control::OnOff, false),
+        ] {
+            (job.way, job.choices.control) = (Some(WayKey::Generic(kind)), Some(control));
+            assert_eq!(bought(&job), expected, "{kind:?} {control:?}");
+        }
     }
 
     #[test]

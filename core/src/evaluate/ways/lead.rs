@@ -64,7 +64,7 @@ pub struct Stress {
 
 /// Conductors that go down to the motor: a single-phase motor beyond 1.5 hp has a start winding with a conductor of its
 /// own from the control box above; common practice.
-fn wires(motor: &MotorHere) -> Phases {
+pub(crate) fn wires(motor: &MotorHere) -> Phases {
     let two = motor.phases == Phases::Single && in_horsepower(motor.power) <= TWO_WIRE * (1.0 + 1e-9);
     if two { Phases::Single } else { Phases::Three }
 }

@@ -16,6 +16,7 @@ pub use cost::WayCost;
 pub use equipment::{DeviceBy, Draw};
 pub(crate) use extras::BOOST;
 pub use extras::{Idler, StepUp};
+pub(crate) use lead::wires;
 pub use lead::{Stress, WayLead};
 pub use motor::MotorHere;
 pub use outfit::{Beyond, Outfit};
