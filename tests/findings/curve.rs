@@ -79,6 +79,11 @@ fn past_the_end_of_the_curve() {
     }
     let told = of_code(&evaluate(&curved(CURVE, &at_head(25.0, 100.0))), CODE);
     assert!(matches!(told[..], [Finding::PumpBeyondCurve { most }] if (in_gpm(most) - 40.0).abs() < 1e-9));
+    // A curve of 50 Hz goes on to 6/5 of its flow at 60 Hz.
+    let mut faster = at_head(25.0, 100.0).to_vec();
+    faster.push((Field::CurveFrequency, 50.0));
+    let told = of_code(&evaluate(&curved(CURVE, &faster)), CODE);
+    assert!(matches!(told[..], [Finding::PumpBeyondCurve { most }] if (in_gpm(most) - 48.0).abs() < 1e-9), "{told:?}");
     assert!(!raised(&curved(CURVE, &[]), CODE) && !raised(&house(), CODE));
 }
 

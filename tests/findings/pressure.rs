@@ -131,3 +131,11 @@ fn a_house_that_is_served() {
     shut.choices.demand = Some(DemandBy::PeopleAndStock);
     assert_eq!(found(&shut, CODE), [Caution]);
 }
+
+/// A shut-off head that can't be used has an error of its own: nothing says beside it that none is known.
+#[test]
+fn a_wrong_shut_off_head_is_no_unknown_one() {
+    const CODE: &str = "DEADHEAD_UNKNOWN";
+    assert!(raised(&without(house(), &[Field::ShutOffHead]), CODE));
+    assert!(!raised(&with(house(), &[(Field::ShutOffHead, -5.0)]), CODE));
+}

@@ -88,7 +88,11 @@ fn workings(name: &str, system: UnitSystem) -> String {
     let pieces = Way::ALL.into_iter().flat_map(|way| {
         [(0, Basis::Cable), (1, Basis::Installed), (2, Basis::Lifetime)].map(|(at, basis)| Topic::Piece(way, at, basis))
     });
-    let topics = Topic::all(place).into_iter().chain((0..6).map(Topic::CurvePoint)).chain(pieces);
+    let last = answer.sweep.iter().flat_map(|sweep| &sweep.ways);
+    let last = last.map(|way| Topic::Piece(way.way, way.pieces.len().saturating_sub(1), Basis::Cable));
+    let required = (0..answer.ways.all.len()).map(Topic::WayRequired);
+    let topics = Topic::all(place).into_iter().chain((0..6).map(Topic::CurvePoint)).chain(pieces).chain(last);
+    let topics = topics.chain(required);
     for found in topics.filter_map(|topic| working(&answer, topic, system)) {
         told += &(of_working(&found) + "\n");
     }

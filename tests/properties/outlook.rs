@@ -1,8 +1,12 @@
 //! How sure the saving is and when it has paid back, worked a second time in plain loops.
 
-use wellwright_core::evaluate::range::{POINTS, saving_range};
+use wellwright_core::cost::book::{BookUnit, Item, Price, PriceBook};
+use wellwright_core::cost::book_table::write;
+use wellwright_core::evaluate::range::{Band, POINTS, Uncertain, band, saving_range};
+use wellwright_core::evaluate::ranking::{Ranked, ranking};
 use wellwright_core::evaluate::{Basis, Evaluation, evaluate, payback};
-use wellwright_core::job::{Field, Job, Way, wire};
+use wellwright_core::job::{Field, Job, Way, WayKey, wire};
+use wellwright_core::power::family::Kind;
 use wellwright_core::quantity::{Entry, in_amperes, in_feet, in_gallons, in_gpm, in_meters};
 use wellwright_core::standards::conductor::TABLE_8;
 
@@ -62,6 +66,29 @@ fn energy_falls_into_the_season_by_its_months() {
         };
         assert!(agrees, "{season} and {used} months: {share:?}");
     }
+}
+
+/// What the metal moves, the conductors from the pole too, is what the job costs less or more at that price; the book asks
+/// for its metal 1.5 times.
+#[test]
+fn the_metal_moves_what_the_job_costs_at_its_price() {
+    let mut job = wire::read_text(include_str!("../golden/v1/house_and_stock_well_on_its_supply.job.json")).unwrap();
+    job.set(Field::ExtraEquipment, None);
+    job.pair[0] = Some(WayKey::Generic(Kind::RotaryConverter));
+    let mut book = PriceBook::invented();
+    book.set(Item::CableFactor, Price::new(1.5, BookUnit::One)).unwrap();
+    job.book = write(&book);
+    let answer = evaluate(&job);
+    let all = ranking(&job, &answer);
+    let metal = all.ranks.iter().find(|rank| rank.what == Ranked::Uncertain(Uncertain::Metal)).unwrap();
+    let ends = band(&job, &answer, Band::Metal).unwrap();
+    for (end, (answer, saving)) in ends.iter().zip(metal.saving[Basis::Installed as usize]).enumerate() {
+        let (expected, found) = (net(answer), saving.unwrap().0);
+        assert!((found - expected).abs() < 1e-6 * expected.abs(), "end {end}: {found}, {expected}");
+    }
+    let here = answer.here.as_ref().unwrap();
+    let supply = Way::ALL.map(|way| here.way(way).unwrap().outfit.cost.supply.0);
+    assert!((supply[0] - supply[1]).abs() > 1.0, "{supply:?}");
 }
 
 /// A pump that never runs has no hours that may turn out otherwise.
