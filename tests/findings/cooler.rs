@@ -5,8 +5,9 @@ use super::{by, found, house, of_code, with};
 use wellwright_core::evaluate::{Evaluation, evaluate};
 use wellwright_core::finding::{Finding, Severity};
 use wellwright_core::job::{Field, Job, Way};
+use wellwright_core::papers::{Topic, working};
 use wellwright_core::power::family::Kind;
-use wellwright_core::quantity::{Celsius, Length, feet, in_feet};
+use wellwright_core::quantity::{Celsius, Length, Unit, UnitSystem, feet, in_feet};
 use wellwright_core::standards::conductor::Size;
 
 const CODE: &str = "COOLER_WATER_IDLE";
@@ -61,6 +62,22 @@ fn a_short_stretch_in_warm_air() {
         let mut without = job.clone();
         without.choices.cooler_water = None;
         assert_eq!((size(&evaluate(&without)), found(&without, CODE)), (Size::Awg8, vec![]));
+    }
+}
+
+/// The working of the ampacity goes by the water, 60 °F, where it counts, and by the air where it does not.
+#[test]
+fn the_working_tells_what_surrounds_the_lead() {
+    for (setting, fahrenheit) in [(106.5, 60.0), (105.5, 113.0)] {
+        let answer = evaluate(&shallow(4.0, setting));
+        let found = working(&answer, Topic::Ampacity(Way::V240), UnitSystem::Us).unwrap();
+        let told: Vec<f64> = found
+            .values
+            .iter()
+            .filter(|put| put.value.unit == Unit::DegreeFahrenheit)
+            .map(|put| put.value.value)
+            .collect();
+        assert!(told.len() == 1 && (told[0] - fahrenheit).abs() < 1e-9, "{setting} ft: {told:?}");
     }
 }
 

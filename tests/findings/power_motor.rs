@@ -216,3 +216,17 @@ fn a_job_tells_what_its_own_way_says() {
         assert_eq!(!of_way(&field(), kind, code).is_empty(), told, "{kind:?} {code}");
     }
 }
+
+/// Where the lead or the supply's conductors are not known no volts are worked out, and none are said to be missing.
+#[test]
+fn volts_that_can_not_be_known_are_not_said_to_be_gone() {
+    let without_pole = super::without(house(), &[Field::PoleDistance]);
+    let without_lead = with(house(), &[(Field::AllowedDrop, 0.2), (Field::PumpSetting, 2400.0)]);
+    for job in [without_pole, without_lead] {
+        let answer = super::evaluate(&job);
+        let gone = answer.ways.all.iter().filter(|way| way.lead.is_none() || way.supply.is_none());
+        let found: Vec<_> = gone.flat_map(|way| &way.findings).collect();
+        assert!(answer.ways.all.iter().any(|way| way.lead.is_none() || way.supply.is_none()));
+        assert!(!found.contains(&&Finding::NoVoltsLeft), "{found:?}");
+    }
+}

@@ -10,10 +10,12 @@ use wellwright_core::evaluate::{Basis, Evaluation, evaluate};
 use wellwright_core::job::{Field, Job, Way, wire};
 use wellwright_core::papers::{LessonStep, Math, Topic, Working, lesson, parts, question, with_numbers_of, working};
 use wellwright_core::quantity::{Entry, Unit, UnitSystem, in_feet};
+use wellwright_core::standards::conductor::Metal;
 
 /// Wells and a surface pump, with and without a curve, of both systems of units; then others for their workings alone: an
-/// aquifer and land, sets in parallel, a pump between two switches, every way in the other units.
-const JOBS: [(&str, UnitSystem); 8] = [
+/// aquifer and land, sets in parallel, a pump between two switches, every place in the other units, a curve of another
+/// frequency, a lead of aluminum.
+const JOBS: [(&str, UnitSystem); 10] = [
     ("house_and_stock_well_on_its_supply", UnitSystem::Us),
     ("field_surface_pump_on_its_supply", UnitSystem::Si),
     ("pump_curve_with_a_year", UnitSystem::Us),
@@ -22,6 +24,8 @@ const JOBS: [(&str, UnitSystem); 8] = [
     ("surface_motor_parallel_sets", UnitSystem::Us),
     ("pump_curve_on_off", UnitSystem::Si),
     ("every_place_in_si", UnitSystem::Us),
+    ("pump_curve_on_off, its curve of 50 Hz", UnitSystem::Us),
+    ("pump_curve_with_a_year, in aluminum", UnitSystem::Us),
 ];
 
 fn of_entry(entry: Entry) -> String {
@@ -73,8 +77,14 @@ fn of_lesson(job: &Job, answer: &Evaluation, system: UnitSystem) -> String {
 }
 
 fn stored(name: &str) -> (Job, Evaluation) {
+    let (name, other) = name.split_once(", ").unwrap_or((name, ""));
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("golden/v1/{name}.job.json"));
-    let job = wire::read_text(&text(&path)).unwrap();
+    let mut job = wire::read_text(&text(&path)).unwrap();
+    match other {
+        "its curve of 50 Hz" => job.set(Field::CurveFrequency, Some(Entry::new(50.0, Unit::Hertz))),
+        "in aluminum" => job.choices.metal = Some(Metal::Aluminum),
+        _ => assert_eq!(other, ""),
+    }
     let answer = evaluate(&job);
     (job, answer)
 }
