@@ -8,7 +8,7 @@ use wellwright_core::cable::drop::voltage_drop;
 use wellwright_core::cable::lead::{Conductor, Demands, Governs, impedance, run_for, runs};
 use wellwright_core::evaluate::{Sweep, evaluate};
 use wellwright_core::job::Way;
-use wellwright_core::quantity::{Length, UnitSystem, feet, in_amperes};
+use wellwright_core::quantity::{Length, UnitSystem, feet, in_amperes, meters};
 use wellwright_core::standards::conductor::Size;
 
 fn sweep(job: &Plain) -> Option<Sweep> {
@@ -97,6 +97,10 @@ proptest! {
             let runs = runs(demands).unwrap();
             for run in &runs {
                 prop_assert_eq!(run_for(&runs, run.longest), Some(run));
+                // Beyond 1,000 km no drop is worked out.
+                if run.longest > meters(1e6) {
+                    continue;
+                }
                 let share = drop_over_limit(demands, run.conductor, run.longest);
                 prop_assert!((share - 1.0).abs() <= 1e-9, "{run:?}: {share}");
             }
