@@ -230,3 +230,25 @@ fn volts_that_can_not_be_known_are_not_said_to_be_gone() {
         assert!(!found.contains(&&Finding::NoVoltsLeft), "{found:?}");
     }
 }
+
+/// A filter on a lead so short that none is needed: nothing asks for one, and behind it no pulses meet.
+#[test]
+fn a_filter_that_is_not_needed_is_not_asked_for() {
+    let short = with(
+        by(house(), Kind::ConvertingActive),
+        &[
+            (Field::SurfaceRun, 0.0),
+            (Field::PumpSetting, 12.0),
+            (Field::StaticLevel, 1.0),
+            (Field::SpecificCapacity, 25.0),
+        ],
+    );
+    for job in [short.clone(), remedied(short, Remedy::SineFilter)] {
+        let way = way(&job, Kind::ConvertingActive);
+        let stress = way.stress.unwrap();
+        assert!(stress.peak <= stress.limit.peak() && stress.cured, "{stress:?}");
+        let codes: Vec<_> = way.findings.iter().map(Finding::code).collect();
+        assert!(!codes.contains(&"LEAD_NEEDS_FILTER") && !codes.contains(&"LEAD_PEAK_HIGH"), "{codes:?}");
+        assert_eq!(codes.contains(&"PULSES_CAN_MEET"), stress.meet && stress.fitted == Remedy::NoneNeeded, "{codes:?}");
+    }
+}

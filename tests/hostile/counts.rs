@@ -198,7 +198,9 @@ fn what_was_typed_is_typed() {
 #[test]
 fn equipment_that_can_not_be_read_is_told() {
     let house = include_str!("../golden/v1/house_and_stock_well_on_its_supply.job.json");
-    for mut job in [Job::default(), wire::read_text(house).unwrap()] {
+    let mut without_supply = Job::default();
+    without_supply.set(Field::SupplyVolts, Some(Entry::new(-5.0, Unit::Volt)));
+    for mut job in [Job::default(), without_supply, wire::read_text(house).unwrap()] {
         assert!(evaluate(&job).ways.table.is_none());
         job.families = "x".into();
         assert!(evaluate(&job).ways.table.is_some());

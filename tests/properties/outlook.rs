@@ -7,7 +7,7 @@ use wellwright_core::evaluate::ranking::{Ranked, ranking};
 use wellwright_core::evaluate::{Basis, Evaluation, evaluate, payback};
 use wellwright_core::job::{Field, Job, Way, WayKey, wire};
 use wellwright_core::power::family::Kind;
-use wellwright_core::quantity::{Entry, in_amperes, in_feet, in_gallons, in_gpm, in_meters};
+use wellwright_core::quantity::{Entry, Unit, in_amperes, in_feet, in_gallons, in_gpm, in_meters};
 use wellwright_core::standards::conductor::TABLE_8;
 
 fn house(figures: &[(Field, f64)]) -> Job {
@@ -118,8 +118,16 @@ fn what_a_cable_asks_for_its_metal_counts_in_the_range() {
 
 #[test]
 fn what_is_certain_has_no_range() {
-    let answer = evaluate(&certain([9.0, 9.0, 9.0]));
-    let range = saving_range(&answer).unwrap().unwrap();
+    let plain = certain([9.0, 9.0, 9.0]);
+    let mut with_demand = plain.clone();
+    with_demand.set(Field::DemandPrice, Some(Entry::new(8.0, Unit::DollarPerKilowatt)));
+    for job in [plain, with_demand] {
+        is_certain(&evaluate(&job));
+    }
+}
+
+fn is_certain(answer: &Evaluation) {
+    let range = saving_range(answer).unwrap().unwrap();
     let saving = answer.here.as_ref().unwrap().saving.unwrap();
     for basis in Basis::ALL {
         let (spread, expected) = (range.on(basis).unwrap(), saving.on(basis).unwrap().0);
