@@ -1,11 +1,13 @@
 //! The user's own equipment: a table that can't be read, and figures of a data sheet in place of the generic ones.
 
 use super::{OVER, UNDER, field, found, house, of_code, raised, with, without};
+use wellwright_core::cost::book::{BookUnit, Item, Price, PriceBook};
+use wellwright_core::cost::book_table::write;
 use wellwright_core::evaluate::{DeviceBy, Evaluation, PoweredWay, evaluate};
 use wellwright_core::finding::{Finding, Severity};
 use wellwright_core::job::{Field, Job, WayKey};
 use wellwright_core::power::family::Kind;
-use wellwright_core::quantity::{in_amperes, in_kilovolt_amperes};
+use wellwright_core::quantity::{Money, in_amperes, in_feet, in_kilovolt_amperes};
 
 use Severity::{Caution, Stop};
 
@@ -118,4 +120,33 @@ fn own_equipment_may_be_picked() {
     let told = of_code(&evaluate(&unknown), "TRANSFORMER_OR_UTILITY");
     assert_eq!(told, [Finding::UtilityUnknown]);
     assert_eq!(in_kilovolt_amperes(evaluate(&unknown).ways.picked().unwrap().pole.unwrap().transformer.rating), 75.0);
+}
+
+/// The price of equipment of one's own holds the transformer behind it; the generic one pays for its own.
+#[test]
+fn own_equipment_with_its_transformer_is_one_price() {
+    let table = "name,kind,hp,price_usd\nMine,step_up_active,10,5000\n";
+    let job = own(without(house(), &[Field::ExtraEquipment]), table, "Mine");
+    let answer = evaluate(&job);
+    let mine = named(&answer, "Mine").cost.unwrap().beyond;
+    assert_eq!((mine.equipment, mine.transformer), (Money(5000.0), Money(0.0)));
+    let generic = answer.ways.all.iter().find(|way| way.family.kind == Kind::StepUpActive).unwrap();
+    assert!(generic.family.name.is_empty() && generic.cost.unwrap().beyond.transformer > Money(0.0));
+}
+
+/// Labor: 1,000 $ whatever the lead, and 2 $ a foot of it.
+#[test]
+fn labor_counts_what_is_asked_once_and_the_lead_by_its_length() {
+    let mut job = without(house(), &[Field::ExtraEquipment]);
+    let mut book = PriceBook::invented();
+    book.set(Item::LaborFixed, Price::new(1000.0, BookUnit::Each)).unwrap();
+    book.set(Item::LaborPerLength, Price::new(2.0, BookUnit::PerFoot)).unwrap();
+    job.book = write(&book);
+    let ways = evaluate(&job).ways;
+    let way = ways.picked().unwrap();
+    let (cost, lead) = (way.cost.unwrap(), way.lead.unwrap());
+    assert!((cost.labor.0 - 2.0 * in_feet(lead.length)).abs() < 1e-9, "{:?}", cost.labor);
+    assert_eq!(cost.beyond.labor, Money(1000.0));
+    let sum = cost.lead.0 + cost.beyond.total().0 + cost.labor.0;
+    assert!((cost.first.0 - sum).abs() < 1e-9);
 }
