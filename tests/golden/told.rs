@@ -8,7 +8,9 @@ use wellwright_core::evaluate::range::{Band, band, saving_range};
 use wellwright_core::evaluate::ranking::ranking;
 use wellwright_core::evaluate::{Basis, Evaluation, evaluate};
 use wellwright_core::job::{Field, Job, Way, wire};
-use wellwright_core::papers::{LessonStep, Math, Topic, Working, lesson, parts, question, with_numbers_of, working};
+use wellwright_core::papers::{
+    LessonStep, LessonSum, Math, Topic, Working, lesson, parts, question, with_numbers_of, working,
+};
 use wellwright_core::quantity::{Entry, Unit, UnitSystem, in_feet};
 use wellwright_core::standards::conductor::Metal;
 
@@ -103,7 +105,9 @@ fn workings(name: &str, system: UnitSystem) -> String {
     let last = last.map(|way| Topic::Piece(way.way, way.pieces.len().saturating_sub(1), Basis::Cable));
     let required = (0..answer.ways.all.len()).map(Topic::WayRequired);
     let topics = Topic::all(place).into_iter().chain((0..6).map(Topic::CurvePoint)).chain(pieces).chain(last);
-    let topics = topics.chain(required);
+    let of_both = [LessonSum::Current, LessonSum::SameWire, LessonSum::Area, LessonSum::Least, LessonSum::Peak];
+    let sums = of_both.into_iter().flat_map(|sum| Way::ALL.map(sum)).chain([LessonSum::Ratio, LessonSum::Metal]);
+    let topics = topics.chain(required).chain(sums.map(Topic::Lesson));
     for found in topics.filter_map(|topic| working(&answer, topic, system)) {
         told += &(of_working(&found) + "\n");
     }
