@@ -71,11 +71,6 @@ impl Pchip {
         )
     }
 
-    /// The points that the curve goes through, by x.
-    pub fn points(&self) -> impl Iterator<Item = (f64, f64)> + '_ {
-        self.knots.iter().map(|knot| (knot.x, knot.y))
-    }
-
     /// The two knots that x lies between, ends included.
     fn piece(&self, x: f64) -> Option<(Knot, Knot)> {
         let (first, last) = (self.knots.first()?, self.knots.last()?);
