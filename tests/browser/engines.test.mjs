@@ -107,7 +107,7 @@ for (const name of engines) {
       return { t, site, driver, page };
     }
 
-    /** A test on a visit. Where the driver falls silent, which is no fault of the page, it is made once more. */
+    /** A test on a visit. A driver that falls silent may be no fault of the page: it is made once more, and fails where that is silent too. */
     function journey(says, make) {
       test(says, async (t) => {
         try {

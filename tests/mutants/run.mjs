@@ -1,8 +1,8 @@
 // Changes core in every place where cargo-mutants would, one change at a time, and says which change no test finds.
 //   node tests/mutants/run.mjs [SHARE | again]
 // All changes are built in at once, each behind a number that a variable turns on, so that one build does for thousands; what
-// can't be switched (constants, and the like) is built alone. SHARE, as 1/20, tries each twentieth only; `again` those only that the
-// last run did not find, without a reason, or did not come to, of the same core.
+// can't be switched (constants, and the like) is built alone. SHARE, as 1/20, tries each twentieth only; `again` those only that
+// the last run found neither a test nor a reason for, or did not come to, of the same core.
 // Writes SURVIVED.md, where every change that is not found has its reason of `reasons.json`. Ends with status 1 where one has
 // none, or fewer than 95 % are found.
 import { spawnSync } from 'node:child_process';
@@ -148,11 +148,15 @@ function changed(number) {
 
 /** What can't be switched is built one by one, each test binary only where those before it find nothing. */
 function triedAlone(numbers, found) {
-  const quick = { env: { ...process.env, ...steady, CARGO_TARGET_DIR: join(target, 'alone'), RUSTFLAGS: '--cap-lints allow' } };
+  const env = { ...process.env, ...steady, CARGO_TARGET_DIR: join(target, 'alone'), RUSTFLAGS: '--cap-lints allow' };
+  const quick = { cwd: copy, stdio: 'ignore', timeout: 1_200_000, env };
   const cargo = (binary, ...more) => {
     const tests = binary === 'wellwright_core' ? ['-p', 'wellwright-core', '--lib'] : ['-p', 'wellwright-tests', '--test', binary];
-    return run('cargo', ['test', '--quiet', ...tests, ...more], quick).status === 0;
+    // One that does not end has failed.
+    return spawnSync('cargo', ['test', '--quiet', ...tests, ...more], quick).status === 0;
   };
+  const failing = numbers.length > 0 && binaries.find((binary) => !cargo(binary));
+  if (failing) throw new Error(`${failing} fails without a mutant`);
   for (const number of numbers) {
     const path = join(copy, list[number - 1].file);
     writeFileSync(path, changed(number));
