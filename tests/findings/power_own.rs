@@ -38,6 +38,8 @@ fn a_table_that_can_not_be_read() {
         let ways = evaluate(&table(bad)).ways;
         assert!(ways.table.is_some() && ways.all.len() == Kind::ALL.len(), "{bad:?}");
     }
+    // Where no supply can be used either, nothing stands on equipment, and the table is told all the same.
+    assert!(evaluate(&with(table("x"), &[(Field::SupplyVolts, -5.0)])).ways.table.is_some());
     // A way of a table that can't be read is gone too; one that stands in it is there.
     let chosen = |text| own(field(), text, "Mine");
     assert!(raised(&chosen("x"), "WAY_GONE") && raised(&chosen("x"), CODE));

@@ -1,10 +1,7 @@
-//! Which figures count, by what is chosen: the others are kept, but neither shown nor judged. What limits another, and
-//! files of many jobs.
+//! Which figures count, by what is chosen: the others are kept, but neither shown nor judged.
 
 use std::collections::BTreeSet;
-use wellwright_core::error::InputError;
-use wellwright_core::evaluate::evaluate;
-use wellwright_core::job::{Choices, DemandBy, DepthOf, DrawdownBy, Field, Job, Place, wire};
+use wellwright_core::job::{Choices, DemandBy, DepthOf, DrawdownBy, Field, Job, Place};
 use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{Entry, Unit};
 use wellwright_core::water::line::FrictionMethod;
@@ -152,65 +149,4 @@ fn shade_seasons_and_a_table_of_duty_have_their_figures() {
     let mut expected = hours;
     expected.sort_unstable();
     assert_eq!(idle, expected);
-}
-
-/// The lowest frequency may be the highest, but not above it; one that stands in gives way.
-#[test]
-fn the_lowest_frequency_is_not_above_the_highest() {
-    let errors = |least: Option<f64>, most: f64| {
-        let mut job = Job::default();
-        job.set(Field::LeastFrequency, least.map(|least| Entry::new(least, Unit::Hertz)));
-        job.set(Field::MostFrequency, Some(Entry::new(most, Unit::Hertz)));
-        let of_least = |error: &&InputError| error.field() == Field::LeastFrequency;
-        evaluate(&job).errors.iter().find(of_least).cloned()
-    };
-    assert_eq!([errors(Some(40.0), 60.0), errors(Some(45.0), 45.0)], [None, None]);
-    let Some(InputError::OutOfRange { given, accepted, .. }) = errors(Some(50.0), 45.0) else { panic!("none is told") };
-    assert_eq!((given.value, accepted.max, accepted.unit), (50.0, 45.0, Unit::Hertz));
-}
-
-/// A file of many jobs: each is read or refused by itself.
-#[test]
-fn a_file_of_many_jobs_is_read_one_by_one() {
-    let job = |name: &str| format!(r#"{{"schema": 1, "name": "{name}"}}"#);
-    let names = |text: &str| -> Vec<Option<String>> {
-        wire::read_many(text).unwrap().into_iter().map(|job| job.ok().map(|job| job.name)).collect()
-    };
-    assert_eq!(names(&job("A")), [Some("A".to_owned())]);
-    let many = format!("[{}, {{\"schema\": 99}}, {}]", job("A"), job("B"));
-    assert_eq!(names(&many), [Some("A".to_owned()), None, Some("B".to_owned())]);
-    assert!(names("[]").is_empty());
-    assert!(wire::read_many("x").is_err());
-}
-
-/// A figure that can't be used was typed all the same; one that is missing was not.
-#[test]
-fn what_was_typed_is_typed() {
-    let mut job = Job::default();
-    let typed = |job: &Job, field| evaluate(job).inputs.entered.is_typed(field);
-    assert!(!typed(&job, Field::PumpSetting) && !typed(&job, Field::Ambient));
-    job.set(Field::PumpSetting, Some(Entry::new(-5.0, Unit::Foot)));
-    job.set(Field::Ambient, Some(Entry::new(20.0, Unit::DegreeCelsius)));
-    assert!(typed(&job, Field::PumpSetting) && typed(&job, Field::Ambient));
-}
-
-/// Equipment that can't be read says so, whether a motor is known or not.
-#[test]
-fn equipment_that_can_not_be_read_is_told() {
-    let house = include_str!("../golden/v1/house_and_stock_well_on_its_supply.job.json");
-    let mut without_supply = Job::default();
-    without_supply.set(Field::SupplyVolts, Some(Entry::new(-5.0, Unit::Volt)));
-    for mut job in [Job::default(), without_supply, wire::read_text(house).unwrap()] {
-        assert!(evaluate(&job).ways.table.is_none());
-        job.families = "x".into();
-        assert!(evaluate(&job).ways.table.is_some());
-    }
-}
-
-#[test]
-fn a_line_extension_costs_nothing_or_more() {
-    let accepted = Field::LineFixed.spec().accepted;
-    assert_eq!((accepted.min, accepted.max, accepted.unit), (0.0, 1e7, Unit::Dollar));
-    let other = Field::ExtraEquipment.spec().accepted;
-    assert_eq!((other.min, other.max, other.unit), (-1e6, 1e6, Unit::Dollar));
 }

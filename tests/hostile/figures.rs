@@ -161,3 +161,37 @@ fn a_lead_of_no_sets_is_refused() {
     demands.most_sets = 0;
     assert_eq!(runs(&demands).unwrap_err().argument, "most_sets");
 }
+
+/// The lowest frequency may be the highest, but not above it; one that stands in gives way.
+#[test]
+fn the_lowest_frequency_is_not_above_the_highest() {
+    let errors = |least: Option<f64>, most: f64| {
+        let mut job = Job::default();
+        job.set(Field::LeastFrequency, least.map(|least| Entry::new(least, Unit::Hertz)));
+        job.set(Field::MostFrequency, Some(Entry::new(most, Unit::Hertz)));
+        let of_least = |error: &&InputError| error.field() == Field::LeastFrequency;
+        evaluate(&job).errors.iter().find(of_least).cloned()
+    };
+    assert_eq!([errors(Some(40.0), 60.0), errors(Some(45.0), 45.0)], [None, None]);
+    let Some(InputError::OutOfRange { given, accepted, .. }) = errors(Some(50.0), 45.0) else { panic!("none is told") };
+    assert_eq!((given.value, accepted.max, accepted.unit), (50.0, 45.0, Unit::Hertz));
+}
+
+/// A figure that can't be used was typed all the same; one that is missing was not.
+#[test]
+fn what_was_typed_is_typed() {
+    let mut job = Job::default();
+    let typed = |job: &Job, field| evaluate(job).inputs.entered.is_typed(field);
+    assert!(!typed(&job, Field::PumpSetting) && !typed(&job, Field::Ambient));
+    job.set(Field::PumpSetting, Some(Entry::new(-5.0, Unit::Foot)));
+    job.set(Field::Ambient, Some(Entry::new(20.0, Unit::DegreeCelsius)));
+    assert!(typed(&job, Field::PumpSetting) && typed(&job, Field::Ambient));
+}
+
+#[test]
+fn a_line_extension_costs_nothing_or_more() {
+    let accepted = Field::LineFixed.spec().accepted;
+    assert_eq!((accepted.min, accepted.max, accepted.unit), (0.0, 1e7, Unit::Dollar));
+    let other = Field::ExtraEquipment.spec().accepted;
+    assert_eq!((other.min, other.max, other.unit), (-1e6, 1e6, Unit::Dollar));
+}

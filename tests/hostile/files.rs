@@ -172,3 +172,17 @@ fn an_array_is_no_job_but_each_of_its_jobs_is() {
     let jobs: Vec<Job> = value.as_array().unwrap().iter().map(|job| wire::read(job).unwrap()).collect();
     assert_eq!(jobs[1].name, "b");
 }
+
+/// A file of many jobs: each is read or refused by itself.
+#[test]
+fn a_file_of_many_jobs_is_read_one_by_one() {
+    let job = |name: &str| format!(r#"{{"schema": 1, "name": "{name}"}}"#);
+    let names = |text: &str| -> Vec<Option<String>> {
+        wire::read_many(text).unwrap().into_iter().map(|job| job.ok().map(|job| job.name)).collect()
+    };
+    assert_eq!(names(&job("A")), [Some("A".to_owned())]);
+    let many = format!("[{}, {{\"schema\": 99}}, {}]", job("A"), job("B"));
+    assert_eq!(names(&many), [Some("A".to_owned()), None, Some("B".to_owned())]);
+    assert!(names("[]").is_empty());
+    assert!(wire::read_many("x").is_err());
+}

@@ -4,7 +4,7 @@ use super::supplies::{Supplies, supplies};
 use super::waters::{Waters, waters};
 use proptest::prelude::*;
 use wellwright_core::cable::reactance::Build;
-use wellwright_core::job::{Choices, Field, Job, Sets};
+use wellwright_core::job::{Choices, Field, Job, Sets, wire};
 use wellwright_core::pump::motor::MotorKind;
 use wellwright_core::quantity::{Entry, Unit, UnitSystem};
 use wellwright_core::standards::ampacity::Rating;
@@ -149,6 +149,19 @@ pub fn plain() -> impl Strategy<Value = Plain> {
             supply: Supplies::default(),
         }
     })
+}
+
+/// The house's well, from the water to the money.
+pub fn house() -> Job {
+    wire::read_text(include_str!("../golden/v1/house_and_stock_well_in_whole.job.json")).unwrap()
+}
+
+/// A job with figures entered in the units of their ranges.
+pub fn with(mut job: Job, figures: &[(Field, f64)]) -> Job {
+    for (field, value) in figures {
+        job.set(*field, Some(Entry::new(*value, field.spec().accepted.unit)));
+    }
+    job
 }
 
 /// Any job that can be evaluated, with any supply, place and equipment.

@@ -14,6 +14,7 @@ mod cable_heat;
 mod choice;
 mod deeper;
 mod drop;
+mod equipment;
 mod finite;
 mod here;
 mod jobs;

@@ -1,5 +1,6 @@
 //! How sure the saving is and when it has paid back, worked a second time in plain loops.
 
+use super::jobs;
 use wellwright_core::cost::book::{BookUnit, Item, Price, PriceBook};
 use wellwright_core::cost::book_table::write;
 use wellwright_core::evaluate::range::{Band, POINTS, Uncertain, band, saving_range};
@@ -11,11 +12,7 @@ use wellwright_core::quantity::{Entry, Unit, in_amperes, in_feet, in_gallons, in
 use wellwright_core::standards::conductor::TABLE_8;
 
 fn house(figures: &[(Field, f64)]) -> Job {
-    let mut job = wire::read_text(include_str!("../golden/v1/house_and_stock_well_in_whole.job.json")).unwrap();
-    for (field, value) in figures {
-        job.set(*field, Some(Entry::new(*value, field.spec().accepted.unit)));
-    }
-    job
+    jobs::with(jobs::house(), figures)
 }
 
 fn net(answer: &Evaluation) -> f64 {

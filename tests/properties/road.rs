@@ -1,5 +1,6 @@
 //! Laws of the road from the water to the shaft, through the whole evaluation of random jobs.
 
+use super::jobs::house;
 use super::pump::{Made, pump};
 use super::tried;
 use super::waters::{Rows, entry};
@@ -8,7 +9,7 @@ use wellwright_core::evaluate::{Evaluation, Water, evaluate};
 use wellwright_core::job::{Control, DrawdownBy, Field, Job};
 use wellwright_core::pump::affinity::head_of;
 use wellwright_core::pump::motor::MotorKind;
-use wellwright_core::quantity::{UnitSystem, feet, gpm, in_feet, in_gpm, in_hertz, in_horsepower};
+use wellwright_core::quantity::{Length, UnitSystem, VolumeRate, feet, gpm, in_feet, in_gpm, in_hertz, in_horsepower};
 use wellwright_core::water::line::FrictionMethod;
 
 /// A job with all that the head needs. Every pipe has its bore entered, so that none follows from the flow.
@@ -301,4 +302,28 @@ fn what_is_drawn_is_what_is_computed() {
     // With nothing drawn: the level at rest, the rise and the pressure.
     let rest = system.head(gpm(0.0)).unwrap().total();
     assert!((rest - feet(434.0) - water.head.unwrap().pressure).abs() < feet(1e-6));
+}
+
+/// A curve from 10 to 40 gpm in two steps at its own frequency and at half of it; a system from no flow on.
+#[test]
+fn curves_are_traced_in_even_steps() {
+    let mut job = house();
+    job.curve = "10,820,30\n25,676,60\n40,362,44".into();
+    let answer = evaluate(&job);
+    let (pump, system) = (answer.water.pump.as_ref().unwrap(), answer.water.system.as_ref().unwrap());
+    let of = |trace: &[(VolumeRate, Length)]| -> Vec<(f64, f64)> {
+        trace.iter().map(|(flow, head)| (in_gpm(*flow), in_feet(*head))).collect()
+    };
+    let near = |found: &[(f64, f64)], expected: &[(f64, f64)]| {
+        let close = |(a, b): (&(f64, f64), &(f64, f64))| (a.0 - b.0).abs() < 1e-9 && (a.1 - b.1).abs() < 1e-6;
+        assert!(found.len() == expected.len() && found.iter().zip(expected).all(close), "{found:?}");
+    };
+    let own = pump.curve_frequency;
+    near(&of(&pump.trace(own, 2)), &[(10.0, 820.0), (25.0, 676.0), (40.0, 362.0)]);
+    near(&of(&pump.trace(own * 0.5, 2)), &[(5.0, 205.0), (12.5, 169.0), (20.0, 90.5)]);
+    let told = of(&system.trace(gpm(40.0), 2));
+    let heads = [0.0, 20.0, 40.0].map(|flow| (flow, in_feet(system.head(gpm(flow)).unwrap().total())));
+    near(&told, &heads);
+    // The table stands at the frequency of the duty.
+    assert_eq!(pump.points(), (pump.frequency().unwrap(), pump.trace(pump.frequency().unwrap(), 8)));
 }
