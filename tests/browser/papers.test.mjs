@@ -173,3 +173,22 @@ test('without an answer there is nothing to print, and it says what is waited fo
   await page.getByText('Waiting for Pump setting, Motor power').waitFor();
   assert.equal(await page.getByRole('button', { name: 'Print or save as PDF' }).isDisabled(), true);
 });
+
+test('a stop is dark on paper without backgrounds, its mark too', async (t) => {
+  const { page } = await open(t, { viewport: { width: 1280, height: 900 } });
+  const app = new Wellwright(page);
+  await app.openJob(demo);
+  await app.turn('water');
+  await page.locator('[id="site.pump_setting"]').fill('440');
+  await app.turn('papers');
+  const stop = page.locator('.paper .verdict.stop').first();
+  await stop.waitFor();
+  await page.emulateMedia({ media: 'print' });
+  const [ink, paper] = await stop.evaluate((element) => {
+    const style = getComputedStyle(element);
+    return [style.color, style.backgroundColor];
+  });
+  assert.equal(paper, 'rgba(0, 0, 0, 0)');
+  // The red of a stop on white paper: far below half as light as it.
+  assert.ok(Math.max(...ink.match(/\d+/g).slice(0, 3).map(Number)) < 160, ink);
+});
