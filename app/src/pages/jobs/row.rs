@@ -109,11 +109,8 @@ fn Rename(
     };
     Effect::new(move |_| {
         if let Some(input) = input.get() {
-            // The name is put in after this turn.
-            request_animation_frame(move || {
-                let _ = input.focus();
-                input.select();
-            });
+            let _ = input.focus();
+            input.select();
         }
     });
     view! {
@@ -122,7 +119,7 @@ fn Rename(
             node_ref=input
             aria-label=words().list.job_name
             maxlength="120"
-            prop:value=name
+            value=name
             on:blur=move |_| finish(true)
             on:keydown=move |event| match event.key().as_str() {
                 "Enter" => finish(true),
