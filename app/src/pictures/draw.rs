@@ -141,7 +141,7 @@ impl<B: DrawingBackend> Sheet<'_, B> {
             .pos(Pos::new(across, VPos::Center));
         // The middle of a line of text lies a little above the middle of its figures.
         let y = (rect.top + rect.bottom) / 2.0 + 0.06 * self.ink.lettering.size(label.hand.letters);
-        self.area.draw(&Text::new(label.text.as_str(), self.place(Point::new(x, y)), style))
+        self.area.draw(&Text::new(&*label.text, self.place(Point::new(x, y)), style))
     }
 }
 

@@ -105,33 +105,37 @@ impl Flag {
     }
 }
 
-/// Writes the costs of both ways above the depth line, outside the pair. All are in whole dollars: where these would not
-/// add up with the saving, the larger one is left out. Gives how many found no room.
-pub fn write_costs(board: &mut Board, spots: &[Spot], compact: bool) -> usize {
+/// The costs of both ways above the depth line, outside the pair, each at every place that it may have. All are in whole
+/// dollars: where these would not add up with the saving, the larger one is left out.
+#[must_use]
+pub fn costs(board: &Board, spots: &[Spot], compact: bool) -> Vec<Vec<Label>> {
     let up = board.lettering().plain * 0.95;
     let written = match spots {
         [cheap, dear] if money_alike(dear.cost, cheap.cost) > 0 => 1,
         _ => spots.len(),
     };
-    let mut missing = 0;
-    for (index, spot) in spots.iter().enumerate().take(written) {
-        let text = money(spot.cost, 0);
+    let places = |(index, spot): (usize, &Spot)| {
+        let word = board.word(&money(spot.cost, 0), Hand::BOLD);
         let (x, y) = (spot.at.x, spot.at.y);
         let right = index + 1 == spots.len();
         let side = |dx: f64, dy: f64| {
             if right {
-                board.label(&text, Point::new(x + dx, y + dy), Anchor::Start, Hand::BOLD)
+                word.at(Point::new(x + dx, y + dy), Anchor::Start)
             } else {
-                board.label(&text, Point::new(x - dx, y + dy), Anchor::End, Hand::BOLD)
+                word.at(Point::new(x - dx, y + dy), Anchor::End)
             }
         };
         let near = [side(10.0, -up), side(6.0, -up), side(16.0, -up), side(6.0, -1.5 * up), side(3.0, -2.1 * up)];
         let far = [side(24.0, -up), side(10.0, up), side(20.0, up), side(10.0, 2.8 * up), side(10.0, 4.0 * up)];
         // On a phone the answer above the picture has the costs: there one that finds no room at its dot is left out.
-        let taken = board.offer(near.into_iter().chain(far.into_iter().filter(|_| !compact)));
-        missing += usize::from(taken.is_none());
-    }
-    missing
+        near.into_iter().chain(far.into_iter().filter(|_| !compact)).collect()
+    };
+    spots.iter().enumerate().take(written).map(places).collect()
+}
+
+/// Writes the costs. Gives how many found no room.
+pub fn write_costs(board: &mut Board, costs: &[Vec<Label>]) -> usize {
+    costs.iter().filter(|places| board.offer(places.iter().cloned()).is_none()).count()
 }
 
 /// Draws a dot on each way at the depth, the 240 V one last and smaller where they meet.

@@ -1,6 +1,7 @@
 //! Where labels stand: inside the picture, on nothing else, and who gives way.
 
 use super::mark::{Anchor, Hand, Label, Lettering, Point, Rect};
+use std::sync::Arc;
 
 /// Room between two labels, across and upright.
 const APART: (f64, f64) = (4.0, 1.0);
@@ -19,6 +20,29 @@ fn em(letter: char) -> f64 {
         'm' | 'w' | 'M' | 'W' | '%' => 0.9,
         'A'..='Z' => 0.68,
         _ => 0.57,
+    }
+}
+
+/// A text that is measured once and tried at many places.
+#[derive(Debug, Clone)]
+pub struct Word {
+    text: Arc<str>,
+    hand: Hand,
+    width: f64,
+    half: f64,
+}
+
+impl Word {
+    /// The label at a point: its anchor across, its middle upright.
+    #[must_use]
+    pub fn at(&self, at: Point, anchor: Anchor) -> Label {
+        let left = match anchor {
+            Anchor::Start => at.x,
+            Anchor::Middle => at.x - self.width / 2.0,
+            Anchor::End => at.x - self.width,
+        };
+        let rect = Rect { left, top: at.y - self.half, right: left + self.width, bottom: at.y + self.half };
+        Label { text: self.text.clone(), rect, anchor, hand: self.hand }
     }
 }
 
@@ -46,19 +70,17 @@ impl Board {
         self.lettering
     }
 
-    /// A label with the room that it needs, at a point: its anchor across, its middle upright.
+    /// A text with the room that it needs.
+    #[must_use]
+    pub fn word(&self, text: &str, hand: Hand) -> Word {
+        let size = self.lettering.size(hand.letters);
+        Word { text: text.into(), hand, width: text_width(text, size, hand.bold), half: size * 0.58 }
+    }
+
+    /// A text at one point.
     #[must_use]
     pub fn label(&self, text: &str, at: Point, anchor: Anchor, hand: Hand) -> Label {
-        let size = self.lettering.size(hand.letters);
-        let width = text_width(text, size, hand.bold);
-        let left = match anchor {
-            Anchor::Start => at.x,
-            Anchor::Middle => at.x - width / 2.0,
-            Anchor::End => at.x - width,
-        };
-        let half = size * 0.58;
-        let rect = Rect { left, top: at.y - half, right: left + width, bottom: at.y + half };
-        Label { text: text.to_owned(), rect, anchor, hand }
+        self.word(text, hand).at(at, anchor)
     }
 
     /// Keeps labels off an area.
@@ -104,10 +126,11 @@ impl Board {
     /// Writes the first of the candidates that finds room, if any does, rather one that leaves spared room alone; gives
     /// the room it took.
     pub fn offer(&mut self, candidates: impl IntoIterator<Item = Label>) -> Option<Rect> {
-        let free: Vec<Label> = candidates.into_iter().filter(|label| self.free(&label.rect)).collect();
         let spares = |label: &Label| !self.wanted.iter().any(|rect| rect.meets(&label.rect.grown(APART.1)));
-        let best = free.iter().position(spares).unwrap_or(0);
-        free.into_iter().nth(best).map(|label| self.write(label))
+        let mut free = candidates.into_iter().filter(|label| self.free(&label.rect));
+        let first = free.next()?;
+        let best = if spares(&first) { first } else { free.find(spares).unwrap_or(first) };
+        Some(self.write(best))
     }
 
     /// Writes the first of the candidates whose lines all find room.

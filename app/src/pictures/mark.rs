@@ -1,5 +1,6 @@
 //! What a picture is made of: lines, areas, dots and labels, in pixels of the page.
 
+use std::sync::Arc;
 use wellwright_core::job::Way;
 
 /// A point, from the picture's upper left corner.
@@ -54,6 +55,10 @@ impl Rect {
     /// Whether a straight line from a point to another touches this rectangle.
     #[must_use]
     pub fn crossed(&self, from: Point, to: Point) -> bool {
+        let beside = |a: f64, b: f64, low: f64, high: f64| a.max(b) < low || a.min(b) > high;
+        if beside(from.x, to.x, self.left, self.right) || beside(from.y, to.y, self.top, self.bottom) {
+            return false;
+        }
         let (mut enter, mut leave) = (0.0_f64, 1.0_f64);
         let sides = [(from.x, to.x - from.x, self.left, self.right), (from.y, to.y - from.y, self.top, self.bottom)];
         for (start, run, low, high) in sides {
@@ -233,8 +238,8 @@ impl Hand {
 /// A word or figure in a picture, and the room that is kept for it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Label {
-    /// The text.
-    pub text: String,
+    /// The text; every place that it is tried at shares it.
+    pub text: Arc<str>,
     /// The room kept for it; the text stands at the anchor's edge of it, centered upright.
     pub rect: Rect,
     /// Where in the room the text stands.

@@ -24,7 +24,8 @@ pub fn moving(sweep: &Sweep, depth: Length, view: &View) -> Picture {
         if let Some(found) = saving::place(&board, &ways, &spots, layout, |_| 0.0) {
             saving::write(&mut board, &mut marks, &found, &spots, layout);
         }
-        here::write_costs(&mut board, &spots, layout.compact);
+        let costs = here::costs(&board, &spots, layout.compact);
+        here::write_costs(&mut board, &costs);
     }
     here::write_dots(&mut marks, &spots);
     Picture { marks, labels: board.into_labels() }
@@ -86,7 +87,7 @@ mod tests {
             for mark in found.marks.iter().filter(|mark| matches!(mark, Mark::Dot { .. } | Mark::Area { .. })) {
                 assert!(whole.marks.contains(mark), "{mark:?} at {depth} ft");
             }
-            assert!(found.labels.iter().any(|label| label.text == format!("{depth}\u{a0}ft")), "{:?}", found.labels);
+            assert!(found.labels.iter().any(|label| *label.text == *format!("{depth}\u{a0}ft")), "{:?}", found.labels);
         }
     }
 

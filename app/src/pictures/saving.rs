@@ -2,7 +2,7 @@
 
 use super::curve::WayLine;
 use super::here::Spot;
-use super::labels::{Board, text_width};
+use super::labels::{Board, Word, text_width};
 use super::layout::Layout;
 use super::mark::{Anchor, Hand, Label, Letters, Mark, Pen, Point, Rect, Tint};
 use crate::locale::{money, words};
@@ -65,10 +65,17 @@ impl Dimension {
         [(room(from, outside), outside), (room(to, !outside), !outside)]
     }
 
-    /// How badly curves stand in its way: level steps on it or across its extension lines, runs through its arrows.
+    /// How badly level steps of the curves stand on its line.
     #[must_use]
     pub fn trouble(&self, ways: &[WayLine; 2]) -> f64 {
         let line = Rect { left: self.tails[0], right: self.tails[1], top: self.y - CLEAR, bottom: self.y + CLEAR };
+        TROUBLE[0] * ways.iter().flat_map(WayLine::steps).filter(|(from, to)| line.crossed(*from, *to)).count() as f64
+    }
+
+    /// How badly curves stand in the way of everything but its line, which is the same wherever its figure stands: steps
+    /// across its extension lines and between them, runs through its arrows.
+    #[must_use]
+    pub fn trouble_of_height(&self, ways: &[WayLine; 2]) -> f64 {
         let sides = self.extensions().map(|(from, to)| Rect {
             left: from.x - BESIDE,
             right: from.x + BESIDE,
@@ -79,10 +86,10 @@ impl Dimension {
         let met = |rects: &[Rect], (from, to): &(Point, Point)| {
             rects.iter().filter(|rect| rect.crossed(*from, *to)).count() as f64
         };
-        let [on, across, between, through] = TROUBLE;
+        let [_, across, between, through] = TROUBLE;
         let (top, bottom) = (self.y.min(self.line) + START, self.y.max(self.line) - START);
         let inner = Rect { left: self.ends[0], right: self.ends[1], top, bottom };
-        let step = |step| on * met(&[line], &step) + across * met(&sides, &step) + between * met(&[inner], &step);
+        let step = |step| across * met(&sides, &step) + between * met(&[inner], &step);
         let steps = ways.iter().flat_map(WayLine::steps).map(step);
         let runs = ways.iter().flat_map(|way| &way.runs).map(|run| through * met(&arrows, &(run.from, run.to)));
         steps.sum::<f64>() + runs.sum::<f64>()
@@ -104,16 +111,24 @@ pub fn place(
         let line = found.tails.map(|x| Point::new(x, found.y));
         board.free(&found.figure.rect) && !board.covered(line[0], line[1])
     };
-    let mut rated: Vec<(f64, &Dimension)> =
-        all.iter().filter(|(_, found)| free(found)).map(|(cost, found)| (cost + found.trouble(ways), found)).collect();
+    let mut height = (f64::NAN, 0.0);
+    let mut trouble = |found: &Dimension| {
+        if height.0 != found.y {
+            height = (found.y, found.trouble_of_height(ways));
+        }
+        height.1 + found.trouble(ways)
+    };
+    let clear = all.iter().filter(|(_, found)| free(found));
+    let mut rated: Vec<(f64, &Dimension)> = clear.map(|(cost, found)| (cost + trouble(found), found)).collect();
     rated.sort_by(|a, b| a.0.total_cmp(&b.0));
     let mut heights: Vec<f64> = Vec::new();
-    rated.retain(|(_, found)| {
-        heights.push(found.y);
-        heights.iter().filter(|y| **y == found.y).count() <= TRIED.1
-    });
+    let seldom = |(_, found): &(f64, &Dimension)| {
+        let times = heights.iter().filter(|y| **y == found.y).count();
+        heights.extend((times < TRIED.1).then_some(found.y));
+        times < TRIED.1
+    };
     let mut best: Option<(f64, &Dimension)> = None;
-    for (cost, found) in rated.into_iter().take(TRIED.0) {
+    for (cost, found) in rated.into_iter().filter(seldom).take(TRIED.0) {
         // Harm is none or more: what costs as much without it, and all after it, is no better.
         if best.is_some_and(|(least, _)| cost >= least) {
             break;
@@ -138,13 +153,13 @@ fn candidates(board: &Board, spots: &[Spot], layout: &Layout) -> Vec<(f64, Dimen
     }
     let text = money(saving, 0);
     let heights = OFF.into_iter().map(|off| (off, cheap.at.y + off));
+    let words: Vec<Word> = hands(board, &text, layout).into_iter().map(|hand| board.word(&text, hand)).collect();
     heights
         .filter(|(_, y)| *y >= layout.ground + 12.0 && *y + 10.0 <= layout.bottom)
         .flat_map(|(off, y)| {
             let aside = ASIDE * (off.abs() - OFF[0]).abs() + if off < 0.0 { ABOVE } else { 0.0 };
-            let text = text.as_str();
-            hands(board, text, layout).into_iter().enumerate().flat_map(move |(smaller, hand)| {
-                let found = figures(board, text, hand, [cheap.at, dear.at], y, layout).into_iter().enumerate();
+            words.iter().enumerate().flat_map(move |(smaller, word)| {
+                let found = figures(board, word, [cheap.at, dear.at], y, layout).into_iter().enumerate();
                 found.map(move |(at, found)| (aside + SMALLER * smaller as f64 + FARTHER * at as f64, found))
             })
         })
@@ -161,19 +176,12 @@ fn hands(board: &Board, text: &str, layout: &Layout) -> Vec<Hand> {
 }
 
 /// A dimension at a height with its figure at every place: outside at the right, at the left, far from the curves.
-fn figures(
-    board: &Board,
-    text: &str,
-    hand: Hand,
-    [cheap, dear]: [Point; 2],
-    y: f64,
-    layout: &Layout,
-) -> Vec<Dimension> {
+fn figures(board: &Board, word: &Word, [cheap, dear]: [Point; 2], y: f64, layout: &Layout) -> Vec<Dimension> {
     let (from, to, line) = (cheap.x, dear.x, cheap.y);
     let reach = if to - from < INSIDE { 2.0 * ARROW.0 - 4.0 } else { 6.0 };
     let whole = [from - reach, to + reach];
     let found = |figure: Label, tails: [f64; 2]| Dimension { y, ends: [from, to], line, tails, figure };
-    let label = |x: f64, y: f64, anchor: Anchor| board.label(text, Point::new(x, y), anchor, hand);
+    let label = |x: f64, y: f64, anchor: Anchor| word.at(Point::new(x, y), anchor);
     let outer = if to - from < INSIDE { whole } else { [from, to] };
     let mut out = Vec::new();
     for more in [8.0, 16.0, 26.0, 38.0, 52.0, 70.0] {
@@ -230,7 +238,7 @@ mod tests {
         let layout = Layout::of(840.0, 500.0, super::super::mark::Lettering::USUAL);
         let at = |gap: f64| {
             let ends = [Point::new(400.0, 250.0), Point::new(400.0 + gap, 250.0)];
-            figures(&board, "$546", Hand::BOLD, ends, 276.0, &layout).swap_remove(0).arrows()
+            figures(&board, &board.word("$546", Hand::BOLD), ends, 276.0, &layout).swap_remove(0).arrows()
         };
         let [(left, rightward), (right, also)] = at(47.0);
         assert!(left.right == 400.0 && rightward && right.left == 447.0 && !also);

@@ -12,25 +12,43 @@ const ALONG: [f64; 9] = [0.5, 0.42, 0.58, 0.35, 0.65, 0.27, 0.73, 0.2, 0.8];
 /// Runs shorter than this carry no label, unless in use; desk and phone.
 const SHORTEST: [f64; 2] = [17.0, 30.0];
 
-/// Writes the sizes of the runs in use; `line` is the height of the depth line. On a phone with their gauge where both
-/// find room for it, else bare. Gives how many found no room, one without its gauge as a third.
-pub fn write_in_use(board: &mut Board, ways: &[WayLine; 2], line: Option<f64>, compact: bool) -> f64 {
-    let used: Vec<(&RunLine, &WayLine)> = runs(ways).filter(|(run, _)| in_use(run, line)).collect();
-    let write = |board: &mut Board, text: fn(Conductor, bool) -> String| {
-        let missing = used.iter().filter(|(run, other)| {
-            let text = text(run.run.run.conductor, compact);
-            let candidates = candidates(board, &text, run, other, line, compact);
-            board.offer(candidates).is_none()
-        });
-        missing.count() as f64
-    };
-    let mut tried = board.clone();
-    let missing = write(&mut tried, in_use_text);
-    if missing == 0.0 || !compact {
-        *board = tried;
-        return missing;
+/// The sizes of the runs in use, each at every place that it may have.
+#[derive(Debug, Clone)]
+pub struct InUse {
+    /// With their gauge.
+    whole: Vec<Vec<Label>>,
+    /// Without, on a phone.
+    bare: Option<Vec<Vec<Label>>>,
+}
+
+impl InUse {
+    /// The sizes where the depth line has a height.
+    #[must_use]
+    pub fn of(board: &Board, ways: &[WayLine; 2], line: Option<f64>, compact: bool) -> Self {
+        let all = |text: fn(Conductor, bool) -> String| {
+            let used = runs(ways).filter(|(run, _)| in_use(run, line));
+            let places = |(run, other): (&RunLine, &WayLine)| {
+                candidates(board, &text(run.run.run.conductor, compact), run, other, line, compact)
+            };
+            used.map(places).collect()
+        };
+        Self { whole: all(in_use_text), bare: compact.then(|| all(|conductor, _| bare(conductor))) }
     }
-    write(board, |conductor, _| bare(conductor)) + used.len() as f64 / 3.0
+
+    /// Writes them; on a phone with their gauge where both find room for it, else bare. Gives how many found no room, one
+    /// without its gauge as a third.
+    pub fn write(&self, board: &mut Board) -> f64 {
+        let write = |board: &mut Board, sizes: &[Vec<Label>]| {
+            sizes.iter().filter(|places| board.offer(places.iter().cloned()).is_none()).count() as f64
+        };
+        let Some(bare) = &self.bare else { return write(board, &self.whole) };
+        let mut tried = board.clone();
+        if write(&mut tried, &self.whole) == 0.0 {
+            *board = tried;
+            return 0.0;
+        }
+        write(board, bare) + bare.len() as f64 / 3.0
+    }
 }
 
 /// Writes the sizes of the other runs.
@@ -80,7 +98,7 @@ fn candidates(
     line: Option<f64>,
     compact: bool,
 ) -> Vec<Label> {
-    let hand = if line.is_some() { Hand::BOLD } else { Hand::PLAIN };
+    let word = board.word(text, if line.is_some() { Hand::BOLD } else { Hand::PLAIN });
     let off = if compact { 6.0 } else { 9.0 };
     let line_step = board.lettering().plain * 1.25;
     let mut heights: Vec<f64> = Vec::new();
@@ -104,9 +122,9 @@ fn candidates(
             None => true,
         };
         if right {
-            board.label(text, Point::new(x + off, y), Anchor::Start, hand)
+            word.at(Point::new(x + off, y), Anchor::Start)
         } else {
-            board.label(text, Point::new(x - off, y), Anchor::End, hand)
+            word.at(Point::new(x - off, y), Anchor::End)
         }
     };
     // Last, in the row of the cost and beyond it.

@@ -156,11 +156,13 @@ fn curves(here: Option<&Here>, sweep: &Sweep, view: &View, board: &mut Board, ma
     let narrow = layout.compact && layout.width < 400.0 * layout.grown;
     // Without money the depth line has no costs to tell and no saving between them.
     let costs: &[here::Spot] = if view.money { &spots } else { &[] };
+    let (figures, in_use) =
+        (here::costs(board, costs, layout.compact), sizes::InUse::of(board, &ways, line, layout.compact));
     let harm = |found: &Dimension| {
         let mut tried = board.clone();
         saving::write(&mut tried, &mut Vec::new(), found, costs, layout);
-        let costs = if narrow { 0 } else { here::write_costs(&mut tried, costs, layout.compact) };
-        costs as f64 + sizes::write_in_use(&mut tried, &ways, line, layout.compact)
+        let missing = if narrow { 0 } else { here::write_costs(&mut tried, &figures) };
+        missing as f64 + in_use.write(&mut tried)
     };
     let dimension = saving::place(board, &ways, costs, layout, harm);
     if let Some(found) = &dimension {
@@ -170,13 +172,13 @@ fn curves(here: Option<&Here>, sweep: &Sweep, view: &View, board: &mut Board, ma
     let hairs = hatch(sweep, &grid, view.system, 7.0).into_iter().filter(|(from, _)| clear(from));
     marks.splice(under..under, hairs.map(|(from, to)| Mark::line(from, to, Pen::Hair, Tint::Hatch)));
     if !narrow {
-        here::write_costs(board, costs, layout.compact);
+        here::write_costs(board, &figures);
     }
     rings(sweep, &grid, view, board, marks);
     names::write_ends(board, marks, &ways, view.system, layout.compact);
-    sizes::write_in_use(board, &ways, line, layout.compact);
+    in_use.write(board);
     if narrow {
-        here::write_costs(board, costs, layout.compact);
+        here::write_costs(board, &figures);
     }
     beside::write(board, &others);
     sizes::write_others(board, &ways, line, layout.compact);

@@ -101,7 +101,7 @@ fn draw_all() -> Vec<(Evaluation, View, Picture)> {
 fn overlap(labels: &[Label]) -> Option<(&str, &str)> {
     labels.iter().enumerate().find_map(|(index, one)| {
         let other = labels[index + 1..].iter().find(|other| one.rect.meets(&other.rect))?;
-        Some((one.text.as_str(), other.text.as_str()))
+        Some((&*one.text, &*other.text))
     })
 }
 
@@ -126,7 +126,7 @@ fn without_money_the_curve_stands_and_no_figure_of_it() {
         let lines = |picture: &Picture| picture.marks.iter().filter(|mark| is_way(mark)).count();
         assert_eq!(lines(&bare), lines(whole));
         if let Some(here) = &answer.here {
-            assert!(bare.labels.iter().any(|label| label.text == depth(here.depth, view.system).text()));
+            assert!(bare.labels.iter().any(|label| *label.text == *depth(here.depth, view.system).text()));
         }
     }
 }
@@ -138,7 +138,7 @@ fn is_way(mark: &Mark) -> bool {
 #[test]
 fn depth_saving_and_names_never_give_way() {
     for (answer, view, picture) in pictures() {
-        let has = |text: &str| picture.labels.iter().any(|label| label.text == text);
+        let has = |text: &str| picture.labels.iter().any(|label| &*label.text == text);
         if let Some(here) = &answer.here {
             assert!(has(&depth(here.depth, view.system).text()));
             let saving =
@@ -264,7 +264,7 @@ fn the_figure_of_the_saving_stands_clear_of_the_curves() {
         let Some(saving) = here.saving.and_then(|saving| Some(saving.on(view.basis)?.0.abs())) else { continue };
         let (grid, text) = (view.grid(sweep), money(Money(saving), 0));
         let at = grid.scale.y(here.depth);
-        let near = |label: &&Label| label.text == text && label.hand.bold && (label.rect.top - at).abs() < 160.0;
+        let near = |label: &&Label| *label.text == *text && label.hand.bold && (label.rect.top - at).abs() < 160.0;
         let Some(figure) = picture.labels.iter().find(near) else { continue };
         found += 1;
         for way in &sweep.ways {
@@ -339,7 +339,8 @@ fn the_flag_stands_on_its_line_and_on_no_cost() {
 fn the_figures_of_the_rod_stand_where_there_is_room() {
     let answer = evaluate(&job(Some(30.0), Some(2800.0), 1));
     let view = view(&answer, 840.0, UnitSystem::Us, Basis::Installed, LETTERING[0]);
-    let said: Vec<String> = picture(&answer, &view, None).labels.into_iter().map(|label| label.text).collect();
+    let said: Vec<String> =
+        picture(&answer, &view, None).labels.into_iter().map(|label| label.text.to_string()).collect();
     for figure in ["500", "1,000", "1,500", "2,000"] {
         assert!(said.iter().any(|text| text == figure), "{figure} is missing: {said:?}");
     }
@@ -384,7 +385,7 @@ fn the_picture_speaks_of_whole_dollars_that_add_up() {
         let here = answer.here.as_ref().unwrap();
         let costs = here.ways.each_ref().map(|way| way.as_ref().unwrap().installed);
         let shown =
-            costs.map(|cost| labels.iter().any(|label| label.hand == Hand::BOLD && label.text == money(cost, 0)));
+            costs.map(|cost| labels.iter().any(|label| label.hand == Hand::BOLD && *label.text == *money(cost, 0)));
         let [low, high] = costs.map(|cost| cost.0.round());
         let adds_up = (low - high).abs() == here.saving.unwrap().on(Basis::Installed).unwrap().0.abs().round();
         assert!(adds_up || shown != [true; 2], "{depth}");
@@ -452,7 +453,7 @@ fn every_further_way_has_its_line_and_its_letter() {
                 assert_eq!(thin(&drawn), runs);
                 assert_eq!(thin(&picture(&plain, &view, None)), 0);
                 for place in 0..keys.len() {
-                    let letters = drawn.labels.iter().filter(|label| label.text == letter(place));
+                    let letters = drawn.labels.iter().filter(|label| *label.text == *letter(place));
                     assert_eq!(letters.count(), 1, "{place} at {width} {basis:?} {sense:?}");
                 }
             }

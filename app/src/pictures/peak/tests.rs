@@ -251,7 +251,7 @@ fn a_remedy_that_is_not_enough_is_a_stop() {
     let chart = Chart::of(&stress(USUAL, Limit::GeneralPurpose, Some(Remedy::OutputReactor)), None).unwrap();
     let picture = drawn(&chart, 800.0);
     assert!(has(&picture, "m-over") && has(&picture, "m-bar") && !has(&picture, "m-cured"));
-    let stop = |text: &str| picture.letters.iter().any(|it| it.class.contains("in-stop") && it.label.text == text);
+    let stop = |text: &str| picture.letters.iter().any(|it| it.class.contains("in-stop") && &*it.label.text == text);
     assert!(stop("output reactor fitted: not enough") && stop("1,403\u{a0}V without the reactor"));
 }
 
