@@ -32,6 +32,9 @@ export async function host(folder) {
       'content-type': kinds[extname(path)] ?? 'application/octet-stream',
       'content-encoding': 'br',
       'cache-control': path.endsWith('.html') ? 'no-cache' : 'public, max-age=31536000, immutable',
+      // Alone in its process, a page's clock goes by 5 µs instead of 100.
+      'cross-origin-opener-policy': 'same-origin',
+      'cross-origin-embedder-policy': 'require-corp',
     });
     response.end(bytes);
   });
