@@ -1,7 +1,11 @@
 //! The canvas of plotters, with boxes and strokes of one look in a row drawn as one path: a dotted guide is a hundred
-//! boxes, and a call of the browser for each took most of a redraw.
+//! boxes, and a call of the browser for each took most of a redraw. What the pen and the letters are is told the browser
+//! when it changes, since each time it reads that from text.
 
-use plotters_backend::{BackendColor, BackendCoord, BackendStyle, BackendTextStyle, DrawingBackend, DrawingErrorKind};
+use plotters_backend::text_anchor::{HPos, VPos};
+use plotters_backend::{
+    BackendColor, BackendCoord, BackendStyle, BackendTextStyle, DrawingBackend, DrawingErrorKind, FontTransform,
+};
 use plotters_canvas::CanvasBackend;
 use wasm_bindgen::JsCast;
 use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement};
@@ -23,6 +27,37 @@ pub struct Batch {
     whole: CanvasBackend,
     context: CanvasRenderingContext2d,
     waits: Option<Look>,
+    /// The color that fills, as far as it is known.
+    fills: Option<Rgba>,
+    letters: Option<Letters>,
+}
+
+/// What letters look like and where they stand about their point, as the browser is told.
+#[derive(Debug, Clone, PartialEq)]
+struct Letters {
+    size: f64,
+    style: String,
+    family: String,
+    align: &'static str,
+    baseline: &'static str,
+}
+
+impl Letters {
+    fn of<S: BackendTextStyle>(style: &S) -> Self {
+        let anchor = style.anchor();
+        let align = match anchor.h_pos {
+            HPos::Left => "start",
+            HPos::Center => "center",
+            HPos::Right => "end",
+        };
+        let baseline = match anchor.v_pos {
+            VPos::Top => "top",
+            VPos::Center => "middle",
+            VPos::Bottom => "bottom",
+        };
+        let (face, family) = (style.style().as_str().to_owned(), style.family().as_str().to_owned());
+        Self { size: style.size(), style: face, family, align, baseline }
+    }
 }
 
 type Done = Result<(), DrawingErrorKind<<CanvasBackend as DrawingBackend>::ErrorType>>;
@@ -31,7 +66,13 @@ impl Batch {
     /// The backend of a canvas, where it can be drawn on.
     pub fn on(canvas: &HtmlCanvasElement) -> Option<Self> {
         let context = canvas.get_context("2d").ok()??.dyn_into().ok()?;
-        Some(Self { whole: CanvasBackend::with_canvas_object(canvas.clone())?, context, waits: None })
+        Some(Self {
+            whole: CanvasBackend::with_canvas_object(canvas.clone())?,
+            context,
+            waits: None,
+            fills: None,
+            letters: None,
+        })
     }
 
     /// Goes on with the path that waits, or draws it and begins another.
@@ -43,12 +84,43 @@ impl Batch {
         }
     }
 
+    /// Fills with a color from now on.
+    fn fill_with(&mut self, color: Rgba) {
+        if self.fills != Some(color) {
+            self.context.set_fill_style_str(&css(color));
+            self.fills = Some(color);
+        }
+    }
+
+    /// Letters look so from now on.
+    fn write_with(&mut self, letters: Letters) {
+        let before = self.letters.as_ref();
+        if before.is_none_or(|before| before.align != letters.align) {
+            self.context.set_text_align(letters.align);
+        }
+        if before.is_none_or(|before| before.baseline != letters.baseline) {
+            self.context.set_text_baseline(letters.baseline);
+        }
+        let face = |it: &Letters| (it.size, &it.style, &it.family) == (letters.size, &letters.style, &letters.family);
+        if !before.is_some_and(face) {
+            self.context.set_font(&format!("{} {}px {}", letters.style, letters.size, letters.family));
+        }
+        self.letters = Some(letters);
+    }
+
+    /// The whole backend, which leaves colors and letters as it likes.
+    fn whole(&mut self) -> &mut CanvasBackend {
+        self.flush();
+        (self.fills, self.letters) = (None, None);
+        &mut self.whole
+    }
+
     /// Draws what waits.
     fn flush(&mut self) {
         match self.waits.take() {
             None => {}
             Some(Look::Boxes(color)) => {
-                self.context.set_fill_style_str(&css(color));
+                self.fill_with(color);
                 self.context.fill();
             }
             Some(Look::Strokes(color, width)) => {
@@ -84,19 +156,16 @@ impl DrawingBackend for Batch {
     }
 
     fn present(&mut self) -> Done {
-        self.flush();
-        self.whole.present()
+        self.whole().present()
     }
 
     fn draw_pixel(&mut self, point: BackendCoord, color: BackendColor) -> Done {
-        self.flush();
-        self.whole.draw_pixel(point, color)
+        self.whole().draw_pixel(point, color)
     }
 
     fn draw_rect<S: BackendStyle>(&mut self, from: BackendCoord, to: BackendCoord, style: &S, fill: bool) -> Done {
         if !fill {
-            self.flush();
-            return self.whole.draw_rect(from, to, style, fill);
+            return self.whole().draw_rect(from, to, style, fill);
         }
         self.go_on(Look::Boxes(rgba(style.color())));
         let ((x, y), (right, bottom)) = (pair(from), pair(to));
@@ -117,17 +186,22 @@ impl DrawingBackend for Batch {
     }
 
     fn fill_polygon<S: BackendStyle, I: IntoIterator<Item = BackendCoord>>(&mut self, path: I, style: &S) -> Done {
-        self.flush();
-        self.whole.fill_polygon(path, style)
+        self.whole().fill_polygon(path, style)
     }
 
     fn draw_circle<S: BackendStyle>(&mut self, center: BackendCoord, radius: u32, style: &S, fill: bool) -> Done {
-        self.flush();
-        self.whole.draw_circle(center, radius, style, fill)
+        self.whole().draw_circle(center, radius, style, fill)
     }
 
     fn draw_text<S: BackendTextStyle>(&mut self, text: &str, style: &S, at: BackendCoord) -> Done {
+        // Turned text stays with the whole backend, and so does what went wrong.
+        if !matches!(style.transform(), FontTransform::None) {
+            return self.whole().draw_text(text, style, at);
+        }
         self.flush();
-        self.whole.draw_text(text, style, at)
+        self.fill_with(rgba(style.color()));
+        self.write_with(Letters::of(style));
+        let (x, y) = pair(at);
+        self.context.fill_text(text, x, y).or_else(|_| self.whole().draw_text(text, style, at))
     }
 }

@@ -48,6 +48,10 @@ pub fn draw<B: DrawingBackend>(area: &DrawingArea<B, Shift>, picture: &Picture, 
     for mark in &picture.marks {
         sheet.mark(mark)?;
     }
+    // Labels stand apart, so that their rooms can be cleared all at once.
+    for label in &picture.labels {
+        sheet.halo(label)?;
+    }
     for label in &picture.labels {
         sheet.label(label)?;
     }
@@ -122,12 +126,18 @@ impl<B: DrawingBackend> Sheet<'_, B> {
         self.area.draw(&PathElement::new([(x0, y0), (x1, y1)], color.stroke_width(width as u32)))
     }
 
+    /// Clears the room of a label.
+    fn halo(&self, label: &Label) -> Done<B> {
+        if label.hand.tint == Tint::OnAct {
+            return Ok(());
+        }
+        let rect = label.rect;
+        let halo = [self.place(Point::new(rect.left, rect.top)), self.place(Point::new(rect.right, rect.bottom))];
+        self.area.draw(&Rectangle::new(halo, self.ink.color(Tint::Sheet).filled()))
+    }
+
     fn label(&self, label: &Label) -> Done<B> {
         let rect = label.rect;
-        if label.hand.tint != Tint::OnAct {
-            let halo = [self.place(Point::new(rect.left, rect.top)), self.place(Point::new(rect.right, rect.bottom))];
-            self.area.draw(&Rectangle::new(halo, self.ink.color(Tint::Sheet).filled()))?;
-        }
         let (x, across) = match label.anchor {
             Anchor::Start => (rect.left, HPos::Left),
             Anchor::Middle => ((rect.left + rect.right) / 2.0, HPos::Center),
