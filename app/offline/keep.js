@@ -64,6 +64,8 @@ async function keep() {
     });
   }
   tell({ kept: hadWorker });
+  // The worker takes the program from where the page has put it, so it waits for the page to have it.
+  if (!workers.controller) await new Promise((then) => { window.addEventListener('TrunkApplicationStarted', then, { once: true }); });
   const registration = await workers.register('./worker.js', { scope: './', updateViaCache: 'none' });
   if (registration.waiting) waits(registration.waiting);
   registration.addEventListener('updatefound', () => {

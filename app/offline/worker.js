@@ -4,12 +4,31 @@
 const own = `wellwright ${self.registration.scope} `;
 const kept = own + build;
 
+// Named by the first of its bytes' digest: such a name never stands for two contents.
+const named = /-([0-9a-f]{16})\.\w+$/;
+
+async function isWhole(name, response) {
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', await response.clone().arrayBuffer()));
+  return name === [...digest.slice(0, 8)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/** A file of this build. What its name tells may come from an older build that is kept here, or from the browser's own cache,
+    where the page has just put it: nothing comes over the line twice. Every other file may have changed at the host. */
+async function fetched(file) {
+  const fromHost = () => fetch(new Request(file, { cache: 'reload' }));
+  const name = named.exec(file)?.[1];
+  for (const source of name ? [() => caches.match(file, { ignoreVary: true }), () => fetch(file), fromHost] : [fromHost]) {
+    const response = await source().catch(() => null);
+    if (response?.ok && (!name || (await isWhole(name, response)))) return response;
+  }
+  throw new Error(`This did not come whole: ${file}`);
+}
+
 // All files or none: one that is missing, as in a half-copied new build, leaves the old build in charge.
 self.addEventListener('install', (event) => {
   const take = async () => {
     const cache = await caches.open(kept);
-    // Past the browser's own cache, which may hold files of another build.
-    await cache.addAll(files.map((file) => new Request(file, { cache: 'reload' })));
+    await Promise.all(files.map(async (file) => cache.put(file, await fetched(file))));
     // A page that names files of another build was put there before or after the others.
     const page = await (await cache.match('./')).text();
     const strange = [...page.matchAll(/"(\.\/[^"]+\.(?:js|css))"/g)].map(([, name]) => name).filter((name) => !files.includes(name));

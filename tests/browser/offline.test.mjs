@@ -119,26 +119,26 @@ test('a newer build waits until it is wanted, and one tab does not turn another'
   await other.goto(site.url);
   await new Wellwright(other).openJob('Low Saddle');
 
-  site.deploy('0123456789abcdef');
+  const newer = site.deploy();
   await page.reload();
   await page.getByText('A newer version of the page is ready.').waitFor();
   assert.equal(await styleOf(page), first);
   await app.openJob('Brindle Wash 7');
   await app.field('Pump setting').fill('631');
   await page.getByRole('button', { name: 'Use it now' }).click();
-  await page.waitForFunction(() => document.querySelector('link[rel=stylesheet]').href.includes('0123456789abcdef'));
+  await page.waitForFunction((newer) => document.querySelector('link[rel=stylesheet]').href.includes(newer), newer);
   assert.equal(await app.field('Pump setting').inputValue(), '631');
   assert.equal((await keeps(page)).length, 1);
   // The other tab goes on with what it has, and is told.
   assert.equal(await styleOf(other), first);
   await other.getByText('A newer version of the page is ready.').waitFor();
   await other.getByRole('button', { name: 'Use it now' }).click();
-  await other.waitForFunction(() => document.querySelector('link[rel=stylesheet]').href.includes('0123456789abcdef'));
+  await other.waitForFunction((newer) => document.querySelector('link[rel=stylesheet]').href.includes(newer), newer);
   await new Wellwright(other).heading('water').waitFor();
   await site.stop();
   await page.reload();
   await app.heading('water').waitFor();
-  assert.match(await styleOf(page), /0123456789abcdef/);
+  assert.ok((await styleOf(page)).includes(newer));
 });
 
 test('a newer build that is half there is not taken', async (t) => {
@@ -146,8 +146,7 @@ test('a newer build that is half there is not taken', async (t) => {
   const { page, app } = await visit(t, site);
   await isKept(page);
   const first = await styleOf(page);
-  site.deploy('fedcba9876543210');
-  rmSync(join(site.site, 'style-fedcba9876543210.css'));
+  rmSync(join(site.site, `style-${site.deploy()}.css`));
   await page.reload();
   await app.newJobButton.waitFor();
   // The new worker tries, fails and is gone.
@@ -159,13 +158,44 @@ test('a newer build that is half there is not taken', async (t) => {
   assert.equal(await styleOf(page), first);
 });
 
+test('a newer build with a file that came torn is not taken', async (t) => {
+  const site = await host(t);
+  const { page, app } = await visit(t, site);
+  await isKept(page);
+  const first = await styleOf(page);
+  const torn = join(site.site, `style-${site.deploy()}.css`);
+  writeFileSync(torn, readFileSync(torn).subarray(0, 1000));
+  await page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    await registration.update().catch(() => {});
+  });
+  await isGone(page);
+  await site.stop();
+  await page.reload();
+  await app.newJobButton.waitFor();
+  assert.equal(await styleOf(page), first);
+});
+
+test('the program comes over the line once, for the page, its worker, and a newer build that has the same', async (t) => {
+  const site = await host(t);
+  const programs = () => site.asked.filter((address) => address.endsWith('.wasm')).length;
+  const { page } = await visit(t, site);
+  await isKept(page);
+  assert.equal(programs(), 1);
+  site.deploy();
+  await page.reload();
+  await page.getByText('A newer version of the page is ready.').waitFor();
+  assert.equal(programs(), 1);
+  assert.equal((await keeps(page)).length, 2);
+});
+
 test('a newer build whose page is still the old one is not taken', async (t) => {
   const site = await host(t);
   const { page, app } = await visit(t, site);
   await isKept(page);
   const first = await styleOf(page);
   const old = readFileSync(join(site.site, 'index.html'), 'utf8');
-  site.deploy('fedcba9876543210');
+  const newer = site.deploy();
   writeFileSync(join(site.site, 'index.html'), old);
   // The page itself asks for it, as it does whenever it is looked at again.
   await page.evaluate(async () => {
@@ -173,7 +203,7 @@ test('a newer build whose page is still the old one is not taken', async (t) => 
     await registration.update().catch(() => {});
   });
   await isGone(page);
-  assert.deepEqual((await page.evaluate(() => caches.keys())).filter((name) => name.endsWith('fedcba9876543210')), [], 'nothing is left of the one that failed');
+  assert.deepEqual((await page.evaluate(() => caches.keys())).filter((name) => name.endsWith(newer)), [], 'nothing is left of the one that failed');
   await site.stop();
   await page.reload();
   await app.newJobButton.waitFor();

@@ -278,7 +278,20 @@ const NAMES: &[(&str, &[&str])] = &[
     // What has keys of its own.
     ("app/src/platform/focus.rs", &["input, .menu, [role=group]"]),
     // A canvas, and a color as it takes it.
-    ("app/src/pictures/batch.rs", &["2d", "rgba({red},{green},{blue},{alpha})"]),
+    (
+        "app/src/pictures/batch.rs",
+        &[
+            "2d",
+            "rgba({red},{green},{blue},{alpha})",
+            "start",
+            "center",
+            "end",
+            "top",
+            "middle",
+            "bottom",
+            "{} {}px {}",
+        ],
+    ),
     // Words of an address, the same in every language, so that a link can be passed on.
     ("app/src/routes.rs", &["water", "pump", "power", "cable", "cost", "start-up", "papers", "job", "add", "show"]),
 ];
