@@ -77,8 +77,8 @@ html = html.replace(sheet, () => {
 const inline = /<script type="module">([^<]*TrunkApplicationStarted[^<]*)<\/script>/;
 const start = replaceOnce(
   replaceOnce(html.match(inline)?.[1].trim() ?? '', `./${glueFile}`, `./${glueName}`),
-  `./${wasmFile}`,
-  `./${wasmName}`,
+  `'./${wasmFile}'`,
+  `window.wellwrightDevice?.bring('./${wasmName}') ?? './${wasmName}'`,
 );
 const startName = `start-${digest(start)}.js`;
 writeFileSync(join(folder, startName), start);

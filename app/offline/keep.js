@@ -1,7 +1,7 @@
 // Has the worker keep the page on the device, and tells the page of it with the event `wellwright-device`.
 // What it tells stands in `window.wellwrightDevice`: `kept` (opens without a network), `newer` (a newer build waits),
 // `installable` (the browser offers a place on the home screen), `lasting` (the browser has promised not to clear what is
-// stored); `takeNewer()`, `install()` and `askToLast()` do what they say.
+// stored); `takeNewer()`, `install()` and `askToLast()` do what they say, and `bring(address)` fetches the program.
 const device = { kept: false, newer: false, installable: false, lasting: false, takeNewer() {}, async install() {}, async askToLast() {} };
 window.wellwrightDevice = device;
 
@@ -31,10 +31,24 @@ if (storage?.persist) {
   };
 }
 
+const workers = navigator.serviceWorker;
+// A frame on another site is no place to keep things, and often may not; what is made for frames keeps nothing at all.
+const embedded = window.self !== window.top || new URLSearchParams(window.location.search).has('embed');
+let laid = Promise.resolve();
+
+/** Lays a copy where the worker that is about to come finds it: not every browser has one in its own cache. */
+async function lay(address, copy) {
+  const cache = await caches.open(`wellwright ${new URL('./', window.location.href)} laid`);
+  await cache.put(address, copy);
+}
+
+device.bring = async (address) => {
+  const program = await fetch(address);
+  if (workers && !workers.controller && !embedded && program.ok) laid = lay(address, program.clone()).catch(() => {});
+  return program;
+};
+
 async function keep() {
-  const workers = navigator.serviceWorker;
-  // A frame on another site is no place to keep things, and often may not; what is made for frames keeps nothing at all.
-  const embedded = window.self !== window.top || new URLSearchParams(window.location.search).has('embed');
   if (!workers || embedded) return;
   let agreed = false;
   let hadWorker = Boolean(workers.controller);
@@ -66,6 +80,7 @@ async function keep() {
   tell({ kept: hadWorker });
   // The worker takes the program from where the page has put it, so it waits for the page to have it.
   if (!workers.controller) await new Promise((then) => { window.addEventListener('TrunkApplicationStarted', then, { once: true }); });
+  await laid;
   const registration = await workers.register('./worker.js', { scope: './', updateViaCache: 'none' });
   if (registration.waiting) waits(registration.waiting);
   registration.addEventListener('updatefound', () => {

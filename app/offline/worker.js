@@ -12,8 +12,8 @@ async function isWhole(name, response) {
   return name === [...digest.slice(0, 8)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-/** A file of this build. What its name tells may come from an older build that is kept here, or from the browser's own cache,
-    where the page has just put it: nothing comes over the line twice. Every other file may have changed at the host. */
+/** A file of this build. What its name tells may come from an older build that is kept here, from where the page has just
+    laid it, or from the browser's own cache: nothing comes over the line twice. Every other file may have changed at the host. */
 async function fetched(file) {
   const fromHost = () => fetch(new Request(file, { cache: 'reload' }));
   const name = named.exec(file)?.[1];
@@ -42,7 +42,7 @@ self.addEventListener('install', (event) => {
   );
 });
 
-// Only now is no page of an older build left, or the user has agreed.
+// Only now is no page of an older build left, or the user has agreed. What the page has laid out goes with the older ones.
 self.addEventListener('activate', (event) => {
   const settle = async () => {
     const names = await caches.keys();
