@@ -31,9 +31,9 @@ if (storage?.persist) {
   };
 }
 
-const workers = navigator.serviceWorker;
 // A frame on another site is no place to keep things, and often may not; what is made for frames keeps nothing at all.
 const embedded = window.self !== window.top || new URLSearchParams(window.location.search).has('embed');
+const workers = embedded ? undefined : navigator.serviceWorker;
 let laid = Promise.resolve();
 
 /** Lays a copy where the worker that is about to come finds it: not every browser has one in its own cache. */
@@ -43,13 +43,14 @@ async function lay(address, copy) {
 }
 
 device.bring = async (address) => {
-  const program = await fetch(address);
-  if (workers && !workers.controller && !embedded && program.ok) laid = lay(address, program.clone()).catch(() => {});
+  // Whoever has a worker has the program, even on a page that goes past it.
+  const [program, known] = await Promise.all([fetch(address), workers?.getRegistration().catch(() => null)]);
+  if (workers && !known && program.ok) laid = lay(address, program.clone()).catch(() => {});
   return program;
 };
 
 async function keep() {
-  if (!workers || embedded) return;
+  if (!workers) return;
   let agreed = false;
   let hadWorker = Boolean(workers.controller);
   const reload = () => {

@@ -39,6 +39,22 @@ const isKept = (page) => page.getByText('Opens without a network from now on.').
 const styleOf = (page) => page.locator('link[rel=stylesheet]').getAttribute('href');
 const keeps = (page) => page.evaluate(() => caches.keys());
 
+/** Asks for a newer build, as the page itself does whenever it is looked at again. */
+function looksAgain(page) {
+  return page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    await registration.update().catch(() => {});
+  });
+}
+
+/** The page opens without the host as it was. */
+async function goesOn(site, page, app, style) {
+  await site.stop();
+  await page.reload();
+  await app.newJobButton.waitFor();
+  assert.equal(await styleOf(page), style);
+}
+
 test('after one visit the page opens and works with the host gone, from the home screen too', async (t) => {
   const site = await host(t, 'tools/well/');
   const { page, context, problems } = await visit(t, site);
@@ -152,10 +168,7 @@ test('a newer build that is half there is not taken', async (t) => {
   // The new worker tries, fails and is gone.
   await isGone(page);
   assert.equal(await page.getByText('A newer version of the page is ready.').count(), 0);
-  await site.stop();
-  await page.reload();
-  await app.newJobButton.waitFor();
-  assert.equal(await styleOf(page), first);
+  await goesOn(site, page, app, first);
 });
 
 test('a newer build with a file that came torn is not taken', async (t) => {
@@ -165,15 +178,9 @@ test('a newer build with a file that came torn is not taken', async (t) => {
   const first = await styleOf(page);
   const torn = join(site.site, `style-${site.deploy()}.css`);
   writeFileSync(torn, readFileSync(torn).subarray(0, 1000));
-  await page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.getRegistration();
-    await registration.update().catch(() => {});
-  });
+  await looksAgain(page);
   await isGone(page);
-  await site.stop();
-  await page.reload();
-  await app.newJobButton.waitFor();
-  assert.equal(await styleOf(page), first);
+  await goesOn(site, page, app, first);
 });
 
 test('the program comes over the line once, for the page, its worker, and a newer build that has the same', async (t) => {
@@ -197,17 +204,10 @@ test('a newer build whose page is still the old one is not taken', async (t) => 
   const old = readFileSync(join(site.site, 'index.html'), 'utf8');
   const newer = site.deploy();
   writeFileSync(join(site.site, 'index.html'), old);
-  // The page itself asks for it, as it does whenever it is looked at again.
-  await page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.getRegistration();
-    await registration.update().catch(() => {});
-  });
+  await looksAgain(page);
   await isGone(page);
   assert.deepEqual((await page.evaluate(() => caches.keys())).filter((name) => name.endsWith(newer)), [], 'nothing is left of the one that failed');
-  await site.stop();
-  await page.reload();
-  await app.newJobButton.waitFor();
-  assert.equal(await styleOf(page), first);
+  await goesOn(site, page, app, first);
 });
 
 test('an address below the page is not the page', async (t) => {
