@@ -6,6 +6,7 @@ use crate::locale::{Shown, words};
 use crate::platform::clipboard;
 use crate::state::app;
 use leptos::prelude::*;
+use wellwright_core::numeric::order::{by_number, by_text};
 use wellwright_core::papers::Topic;
 use wellwright_core::table::harmless;
 
@@ -174,14 +175,17 @@ fn row(cells: Vec<Cell>, on_working: Option<Callback<Topic>>) -> impl IntoView {
 fn in_order(grid: &Grid, order: Order) -> Grid {
     let mut grid = grid.clone();
     if let Some((column, down)) = order {
-        grid.rows.sort_by(|a, b| {
-            let (a, b) = (a.get(column), b.get(column));
-            let order = match (a.and_then(Cell::figure), b.and_then(Cell::figure)) {
-                (Some(a), Some(b)) => a.value.total_cmp(&b.value),
-                _ => a.map(Cell::text).cmp(&b.map(Cell::text)),
-            };
-            if down { order.reverse() } else { order }
-        });
+        let text = |cells: &Vec<Cell>| cells.get(column).map(Cell::text).unwrap_or_default();
+        // Figures by their size, and after them what has none.
+        let size =
+            |cells: &Vec<Cell>| cells.get(column).and_then(Cell::figure).map_or(f64::INFINITY, |figure| figure.value);
+        let mut rows: Vec<(String, Vec<Cell>)> = grid.rows.into_iter().map(|cells| (text(&cells), cells)).collect();
+        by_text(&mut rows, |(text, _)| text);
+        by_number(&mut rows, |(_, cells)| size(cells));
+        if down {
+            rows.reverse();
+        }
+        grid.rows = rows.into_iter().map(|(_, cells)| cells).collect();
     }
     grid
 }

@@ -7,6 +7,7 @@ use super::mark::{Anchor, Hand, Label, Mark, Pen, Point, Rect, Tint};
 use crate::locale::{depth, money, money_alike};
 use wellwright_core::evaluate::{Here, Sweep};
 use wellwright_core::job::Way;
+use wellwright_core::numeric::order::by_number;
 use wellwright_core::quantity::{Length, Money, UnitSystem};
 
 /// Least half of the flag's height, and the length of its tip.
@@ -45,7 +46,7 @@ fn sorted(depth: Length, grid: &Grid, cost: impl Fn(Way) -> Option<Money>) -> Ve
         Some(Spot { way, cost, at: Point::new(grid.axis.x(cost), y) })
     };
     let mut found: Vec<Spot> = [Way::V480, Way::V240].into_iter().filter_map(spot).collect();
-    found.sort_by(|a, b| a.cost.0.total_cmp(&b.cost.0));
+    by_number(&mut found, |spot| spot.cost.0);
     found
 }
 

@@ -5,6 +5,7 @@ use super::labels::{Board, text_width};
 use super::layout::Layout;
 use super::mark::{Anchor, Dash, Hand, Label, Letters, Mark, Pen, Point, Tint};
 use crate::locale::{self, words};
+use wellwright_core::numeric::order::by_number;
 use wellwright_core::quantity::UnitSystem;
 
 /// Length of a swatch, its distance from the name, and from name to name.
@@ -34,7 +35,7 @@ impl Name<'_> {
 pub fn write(board: &mut Board, marks: &mut Vec<Mark>, ways: &[WayLine; 2], layout: &Layout) {
     let y = layout.bottom + 15.5 + 0.58 * board.lettering().small;
     let mut names: Vec<Name<'_>> = ways.iter().map(|line| name(board, line, layout)).collect();
-    names.sort_by(|a, b| (a.left + a.width / 2.0).total_cmp(&(b.left + b.width / 2.0)));
+    by_number(&mut names, |name| name.left + name.width / 2.0);
     let room = names.iter().map(|name| name.width).sum::<f64>() + APART;
     if room > layout.width {
         names.iter_mut().for_each(|name| name.drop_note(board));

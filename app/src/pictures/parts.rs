@@ -8,6 +8,7 @@ use super::spread::{Block, MINOR, Role, Span};
 use super::well_words::{BESIDE, GUTTER, LINE, Style, UNDER_GROUND, Word, Words, base, power, width};
 use crate::locale::{self, words};
 use wellwright_core::cable::lead::Conductor;
+use wellwright_core::numeric::order::by_number;
 use wellwright_core::quantity::{Length, feet};
 
 /// How far the words of a level at rest keep the others off the cone, at most.
@@ -92,7 +93,7 @@ impl Item {
 /// Writes items that found a place, from the highest to the lowest. Leaders end in the order of their words, so that
 /// none crosses another; a minor one that would is left out with its words.
 pub fn write(mut placed: Vec<(f64, Item)>, view: &View, frame: &Frame, out: &mut Words) {
-    placed.sort_by(|a, b| a.0.total_cmp(&b.0));
+    by_number(&mut placed, |(height, _)| *height);
     let mut ends = ends(&placed, view);
     while let Some(at) = crossing(&placed, &ends) {
         placed.remove(at);
@@ -139,7 +140,7 @@ pub fn items(facts: &Facts, view: &View, frame: &Frame) -> Vec<Item> {
     });
     let levels = rest.into_iter().chain(at_work(facts, view, frame));
     let mut all: Vec<Item> = surface.into_iter().chain(levels).chain(own).chain(bottom(facts, view, frame)).collect();
-    all.sort_by(|a, b| a.depth.value.total_cmp(&b.depth.value));
+    by_number(&mut all, |item| item.depth.value);
     all
 }
 

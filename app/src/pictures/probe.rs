@@ -10,6 +10,7 @@ use leptos::html::Div;
 use leptos::prelude::*;
 use wellwright_core::evaluate::{Evaluation, Sweep, WaySweep};
 use wellwright_core::job::Way;
+use wellwright_core::numeric::order::by_number;
 use wellwright_core::quantity::{Length, feet};
 
 /// What the probe says of one way.
@@ -64,7 +65,7 @@ pub fn stops(sweep: &Sweep, end: Length) -> Vec<Length> {
     let mut found: Vec<Length> =
         sweep.ways.iter().flat_map(|way| &way.runs).map(|run| run.to.min(end)).filter(|to| *to > feet(0.0)).collect();
     found.push(feet(0.0));
-    found.sort_by(|a, b| a.value.total_cmp(&b.value));
+    by_number(&mut found, |depth| depth.value);
     found.dedup();
     found
 }

@@ -6,6 +6,7 @@ use super::labels::{Board, Word, text_width};
 use super::layout::Layout;
 use super::mark::{Anchor, Hand, Label, Letters, Mark, Pen, Point, Rect, Tint};
 use crate::locale::{money, words};
+use wellwright_core::numeric::order::by_number;
 
 /// Distances of the dimension line from the depth line, best first.
 const OFF: [f64; 14] = [26.0, 32.0, 38.0, 20.0, 44.0, 52.0, 62.0, -26.0, -32.0, -38.0, -20.0, -44.0, -52.0, -62.0];
@@ -120,7 +121,7 @@ pub fn place(
     };
     let clear = all.iter().filter(|(_, found)| free(found));
     let mut rated: Vec<(f64, &Dimension)> = clear.map(|(cost, found)| (cost + trouble(found), found)).collect();
-    rated.sort_by(|a, b| a.0.total_cmp(&b.0));
+    by_number(&mut rated, |(cost, _)| *cost);
     let mut heights: Vec<f64> = Vec::new();
     let seldom = |(_, found): &(f64, &Dimension)| {
         let times = heights.iter().filter(|y| **y == found.y).count();

@@ -3,6 +3,7 @@
 use super::Sheet;
 use std::collections::BTreeMap;
 use wellwright_core::job::wire::WireError;
+use wellwright_core::numeric::order::{by_number, by_text};
 
 /// A job and the id that it is kept under.
 #[derive(Debug, Clone, PartialEq)]
@@ -60,8 +61,8 @@ impl Shelf {
     pub fn put_in_order(&mut self, order: &[String]) {
         // The first place of an id that is named twice.
         let places: BTreeMap<&String, usize> = order.iter().enumerate().rev().map(|(place, id)| (id, place)).collect();
-        let place = |id: &String| places.get(id).copied().unwrap_or(usize::MAX);
-        self.jobs.sort_by(|a, b| place(&a.id).cmp(&place(&b.id)).then_with(|| a.id.cmp(&b.id)));
+        by_text(&mut self.jobs, |kept| &kept.id);
+        by_number(&mut self.jobs, |kept| places.get(&kept.id).map_or(f64::INFINITY, |place| *place as f64));
     }
 
     /// Ids in the order of the list.

@@ -5,6 +5,7 @@
 
 use super::sweep::{Basis, WaySweep};
 use crate::job::Way;
+use crate::numeric::order::by_number;
 use crate::numeric::root::bracketed_root;
 use crate::quantity::{Length, Money, meters};
 use core::cmp::Ordering;
@@ -131,7 +132,7 @@ fn pieces(one: &WaySweep, other: &WaySweep) -> Vec<Length> {
     let (start, reach) = (one.start().max(other.start()), one.reach().min(other.reach()));
     let mut ends: Vec<Length> =
         one.pieces.iter().chain(&other.pieces).map(|piece| piece.to).filter(|to| *to > start && *to <= reach).collect();
-    ends.sort_by(|a, b| a.value.total_cmp(&b.value));
+    by_number(&mut ends, |end| end.value);
     ends.dedup();
     ends
 }

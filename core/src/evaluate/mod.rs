@@ -41,6 +41,7 @@ pub use year::{Controlled, Year, YearRow};
 use crate::error::InputError;
 use crate::finding::Finding;
 use crate::job::{Checked, Entered, Field, Inputs, Job, Way};
+use crate::numeric::order::by_number;
 use crate::power::family::{Class, USUAL_SUPPLY_BAND};
 use crate::pump::motor::MotorKind;
 use crate::quantity::{Entry, Length, Unit, feet, in_volts, volts};
@@ -150,7 +151,7 @@ pub fn evaluate(job: &Job) -> Evaluation {
     findings.extend(motor.filter(|motor| motor.light).map(|motor| Finding::MotorLight { load: motor.load() }));
     let of_ways = ways::of_job(job, &ways).into_iter().filter(|finding| !findings.contains(finding));
     findings.extend(of_ways.collect::<Vec<_>>());
-    findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity()));
+    gravest_first(&mut findings);
     let errors = inputs.errors.clone();
     Evaluation {
         errors,
@@ -295,4 +296,9 @@ fn beyond_usual(job: &Job, field: Field) -> Option<Finding> {
         return None;
     };
     Some(Finding::BeyondUsual { field, usual: Entry::new(bound, spec.accepted.unit) })
+}
+
+/// Puts findings in the order that they are told in: the gravest first, as they were found among those as grave.
+fn gravest_first(findings: &mut Vec<Finding>) {
+    by_number(findings, |finding| -f64::from(finding.severity() as u8));
 }

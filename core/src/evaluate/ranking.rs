@@ -4,8 +4,8 @@ use super::range::{Uncertain, figures, moved};
 use super::{Basis, Evaluation, evaluate};
 use crate::finding::{Finding, Severity};
 use crate::job::{Field, Job, Origin, Way};
+use crate::numeric::order::by_number;
 use crate::quantity::{Entry, Money, Unit};
-use core::cmp::Ordering;
 use std::collections::BTreeSet;
 
 /// How far a figure may be from what is assumed: common practice, no single source.
@@ -93,7 +93,7 @@ impl Ranking {
         let moving = |rank: &&Rank| rank.moves(basis).is_some_and(|moves| moves.0 >= LEAST_MOVE);
         let mut found: Vec<&Rank> = self.ranks.iter().filter(moving).collect();
         let moves = |rank: &Rank| rank.moves(basis).map_or(0.0, |moves| moves.0);
-        found.sort_by(|one, other| moves(other).partial_cmp(&moves(one)).unwrap_or(Ordering::Equal));
+        by_number(&mut found, |rank| -moves(rank));
         found
     }
 

@@ -5,6 +5,7 @@ use crate::cost::book::PriceBook;
 use crate::cost::book_table::{self, BookError};
 use crate::cost::price::Prices;
 use crate::error::InputError;
+use crate::numeric::order::by_number;
 use crate::power::supply::{drive_input_current, provisional_device, true_power_factor};
 use crate::pump::motor::{
     assumed_efficiency_and_power_factor, next_standard_power, reconnected_current, sizing_current, table_current,
@@ -119,7 +120,7 @@ impl Inputs {
                 self.errors.push(error.clone());
             }
         }
-        self.errors.sort_by_key(InputError::field);
+        by_number(&mut self.errors, |error| f64::from(error.field() as u16));
     }
 
     fn own_follows(&mut self) {

@@ -1,6 +1,7 @@
-//! Numerical methods that know nothing of wells and units, and numbers in text.
+//! Numerical methods that know nothing of wells and units, numbers in text, and things in an order.
 
 pub mod cells;
+pub mod order;
 pub mod pcg;
 pub mod pchip;
 pub mod quadratic;

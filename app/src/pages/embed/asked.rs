@@ -4,6 +4,7 @@ use crate::locale::Language;
 use crate::state::Theme;
 use wellwright_core::evaluate::{Basis, Sense};
 use wellwright_core::job::Job;
+use wellwright_core::numeric::order::by_number;
 use wellwright_core::passing::preset::{self, PresetError};
 use wellwright_core::quantity::UnitSystem;
 
@@ -147,12 +148,12 @@ impl Asked {
     /// Takes words that change the job or its look, whatever their order: what others rest on comes first.
     pub fn take(&mut self, words: &[(String, String)]) {
         let rank = |word: &str| match word {
-            "units" => 0,
-            preset::WHOLE => 1,
-            _ => 2,
+            "units" => 0.0,
+            preset::WHOLE => 1.0,
+            _ => 2.0,
         };
         let mut sorted: Vec<&(String, String)> = words.iter().take(MOST).collect();
-        sorted.sort_by_key(|(word, _)| rank(word));
+        by_number(&mut sorted, |(word, _)| rank(word));
         for (word, value) in sorted {
             if let Err(why) = self.take_one(word, value.trim()) {
                 self.refuse(word, value, why);

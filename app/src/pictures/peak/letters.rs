@@ -10,6 +10,7 @@ use crate::pictures::labels::text_width;
 use crate::pictures::mark::{Anchor, Hand, Label, Point, Rect};
 use crate::pictures::svg::Letter;
 use wellwright_core::cable::filter::Remedy;
+use wellwright_core::numeric::order::by_number;
 use wellwright_core::quantity::{ElectricPotential, Kind, Length, Unit, UnitSystem, feet, in_volts, meters};
 
 const SMALL_BOLD: Hand = Hand { bold: true, ..Hand::SMALL };
@@ -254,8 +255,8 @@ fn twice(writer: &mut Writer, chart: &Chart, map: &Map) {
     let texts = [(peak.twice)(&volts), (peak.twice_short)(&volts)];
     let line = Along::new(chart, map, y);
     let mut candidates = along(writer, &texts, (line, map), Hand::SMALL, &[-OFF, -2.0 * OFF]);
-    let right = |label: &Label| label.rect.right;
-    candidates.sort_by(|a, b| b.text.len().cmp(&a.text.len()).then(right(b).total_cmp(&right(a))));
+    by_number(&mut candidates, |label| -label.rect.right);
+    by_number(&mut candidates, |label| -(label.text.len() as f64));
     writer.insist("t-small", Point::new(map.right, y), candidates);
 }
 

@@ -4,6 +4,7 @@ use super::map::{EDGE, View};
 use crate::pictures::labels::Board;
 use crate::pictures::mark::{Anchor, Hand, Label, Point, Rect};
 use crate::pictures::svg::Letter;
+use wellwright_core::numeric::order::by_number;
 
 /// Places that are tried along a line.
 const SWEEP: u32 = 24;
@@ -125,8 +126,7 @@ impl Writer {
             Point::new(right * f64::from(column) / f64::from(across - 1), half + step * f64::from(row))
         };
         let mut places: Vec<Point> = (0..down * across).map(place).collect();
-        let off = |at: &Point| (at.x - from.x).hypot(at.y - from.y);
-        places.sort_by(|a, b| off(a).total_cmp(&off(b)));
+        by_number(&mut places, |at| (at.x - from.x).hypot(at.y - from.y));
         places.into_iter().map(|at| self.board.label(&label.text, at, Anchor::Start, label.hand)).collect()
     }
 }

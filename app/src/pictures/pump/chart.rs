@@ -2,6 +2,7 @@
 
 use wellwright_core::evaluate::{Evaluation, Pumping, System, Trace};
 use wellwright_core::job::{Control, Field, Origin};
+use wellwright_core::numeric::order::by_number;
 use wellwright_core::pump::affinity::{flow_at, head_of};
 use wellwright_core::quantity::{Frequency, Length, MassDensity, Pressure, VolumeRate, feet, gpm, hertz, in_hertz};
 
@@ -163,7 +164,7 @@ fn curves(pump: &Pumping, control: Control) -> Vec<Curve> {
         let between = between(in_hertz(from), in_hertz(most), duty.map(in_hertz));
         speeds.extend(between.into_iter().map(|frequency| (hertz(frequency), Speed::Between)));
     }
-    speeds.sort_by(|a, b| in_hertz(b.0).total_cmp(&in_hertz(a.0)));
+    by_number(&mut speeds, |(frequency, _)| -in_hertz(*frequency));
     let at_work = pump.frequency();
     let curve = |(frequency, speed)| Curve {
         frequency,

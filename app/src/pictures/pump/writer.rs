@@ -7,6 +7,7 @@ use crate::pictures::labels::Board;
 use crate::pictures::mark::{Anchor, Hand, Label, Point, Rect};
 use crate::pictures::svg::Letter;
 use crate::pictures::well::Stroke;
+use wellwright_core::numeric::order::by_number;
 
 /// From the end of a curve to its name.
 pub const OFF_END: f64 = 8.0;
@@ -103,8 +104,7 @@ impl<'a> Writer<'a> {
             Point::new(right * f64::from(column) / f64::from(across - 1), half * (1.0 + f64::from(row)))
         };
         let mut places: Vec<Point> = (0..down * across).map(place).collect();
-        let off = |at: &Point| (at.x - from.x).hypot(at.y - from.y);
-        places.sort_by(|a, b| off(a).total_cmp(&off(b)));
+        by_number(&mut places, |at| (at.x - from.x).hypot(at.y - from.y));
         places.into_iter().map(|at| self.board.label(&label.text, at, Anchor::Start, label.hand)).collect()
     }
 

@@ -8,6 +8,7 @@ use crate::state::{AsideBook, Books, KeptBook};
 use leptos::ev;
 use leptos::prelude::{on_cleanup, window_event_listener};
 use wellwright_core::cost::book_table;
+use wellwright_core::numeric::order::{by_number, by_text};
 
 const BOOK: &str = "wellwright.book.";
 const ORDER: &str = "wellwright.books";
@@ -62,9 +63,10 @@ fn load(place: &impl Place) -> Books {
             Err(why) => books.set_aside.push(AsideBook { id, text, why: Some(why) }),
         }
     }
-    let at = |id: &String| order.iter().position(|other| other == id).unwrap_or(usize::MAX);
-    books.kept.sort_by(|a, b| at(&a.id).cmp(&at(&b.id)).then_with(|| a.id.cmp(&b.id)));
-    books.set_aside.sort_by(|a, b| a.id.cmp(&b.id));
+    let at = |id: &String| order.iter().position(|other| other == id).map_or(f64::INFINITY, |place| place as f64);
+    by_text(&mut books.kept, |book| &book.id);
+    by_number(&mut books.kept, |book| at(&book.id));
+    by_text(&mut books.set_aside, |book| &book.id);
     books
 }
 

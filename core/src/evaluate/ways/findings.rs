@@ -3,6 +3,7 @@
 use super::{Base, DeviceBy, Draw, Fits, PoweredWay, Ways};
 use crate::cable::feeder::USUAL_DROP;
 use crate::cable::filter::Remedy;
+use crate::evaluate::gravest_first;
 use crate::finding::Finding;
 use crate::job::{Control, Field, Grounding, Job};
 use crate::power::derating::Derated;
@@ -34,7 +35,7 @@ impl Base<'_> {
             found.extend(at_the_pole(powered));
             found.extend(self.start_dips(powered));
         }
-        found.sort_by_key(|finding| core::cmp::Reverse(finding.severity()));
+        gravest_first(&mut found);
         found
     }
 

@@ -3,6 +3,7 @@
 use super::{Lesson, LessonStep};
 use crate::cable::lead::Conductor;
 use crate::job::Way;
+use crate::numeric::order::by_number;
 use crate::quantity::{Entry, Money, Unit, in_amperes, in_circular_mils, in_volts};
 use crate::standards::conductor::Size;
 
@@ -80,7 +81,7 @@ fn figures((right, unit): (f64, Unit), wrong: &[f64]) -> Vec<Choice> {
             found.push((key, *value));
         }
     }
-    found.sort_by(|(_, one), (_, other)| one.total_cmp(other));
+    by_number(&mut found, |(_, value)| *value);
     found.into_iter().map(|(key, value)| Choice { key, offered: Offered::Figure(Entry::new(value, unit)) }).collect()
 }
 

@@ -3,6 +3,7 @@
 use super::column::{AMPERES, Column, ENCLOSURE, Figure, HP, KIND, NAME};
 use super::{MOST_FAMILIES, MOST_FRAMES, MOST_NAME, TableError, TableFault, word};
 use crate::error::OutsideRange;
+use crate::numeric::order::by_number;
 use crate::power::family::{Family, Kind, Step};
 use crate::power::generic::generic;
 use crate::quantity::meters;
@@ -201,7 +202,7 @@ impl Group {
         let mut family = self.family;
         if !self.frames.is_empty() {
             family.steps = self.frames.iter().map(|(_, step)| *step).collect();
-            family.steps.sort_by(|a, b| a.hp.total_cmp(&b.hp));
+            by_number(&mut family.steps, |step| step.hp);
         }
         let row = |name| self.told.iter().find(|(told, _)| *told == name).map_or(self.line, |(_, line)| *line);
         family.checked().map_err(|outside| match Figure::of_argument(outside.argument) {

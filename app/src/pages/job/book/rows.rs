@@ -3,6 +3,7 @@
 use crate::locale::{build_name, equipment_name, remedy_name, unit_word, words};
 use wellwright_core::cost::book::{BookUnit, Build, Equipment, Remedy};
 use wellwright_core::cost::book_table::{Cells, KIND, METAL, SIZE, UNIT, Word, choices};
+use wellwright_core::numeric::order::by_number;
 use wellwright_core::standards::conductor::Metal;
 
 /// Rows that are folded away together.
@@ -121,7 +122,8 @@ impl Section {
 pub fn sections(cells: &Cells, group: Group, most: usize) -> (Vec<(Section, Vec<usize>)>, usize) {
     let all = (0..cells.count()).filter_map(|row| Some((Section::of(cells, row)?, row)));
     let mut rows: Vec<(Section, usize)> = all.filter(|(section, _)| section.group() == group).collect();
-    rows.sort_by_key(|(section, row)| (section.order(), *row));
+    by_number(&mut rows, |(section, _)| section.order().1 as f64);
+    by_number(&mut rows, |(section, _)| section.order().0 as f64);
     let left = rows.len().saturating_sub(most);
     rows.truncate(most);
     let mut found: Vec<(Section, Vec<usize>)> = Vec::new();

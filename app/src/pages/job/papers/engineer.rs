@@ -10,6 +10,7 @@ use crate::parts::table::{Grid, Table};
 use crate::parts::working::body;
 use leptos::prelude::*;
 use wellwright_core::evaluate::{Basis, Evaluation};
+use wellwright_core::numeric::order::by_text;
 use wellwright_core::papers::{Topic, Working, working};
 use wellwright_core::quantity::UnitSystem;
 
@@ -87,7 +88,7 @@ pub fn all(answer: &Evaluation, system: UnitSystem) -> Vec<Working> {
 /// Every source of these workings, each once.
 fn sources(workings: &[Working]) -> Vec<String> {
     let mut keys: Vec<&str> = workings.iter().flat_map(|working| working.sources.iter().copied()).collect();
-    keys.sort_unstable();
+    by_text(&mut keys, |key| key);
     keys.dedup();
     keys.into_iter().map(source_text).collect()
 }

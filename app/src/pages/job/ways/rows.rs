@@ -6,6 +6,7 @@ use crate::parts::table::{Cell, Grid};
 use wellwright_core::cable::filter::Remedy;
 use wellwright_core::evaluate::{Evaluation, Fits, PoweredWay};
 use wellwright_core::job::{Field, Way};
+use wellwright_core::numeric::order::by_number;
 use wellwright_core::power::family::{Feed, Filter, Kind};
 use wellwright_core::power::volts::VoltsVerdict;
 use wellwright_core::quantity::UnitSystem;
@@ -78,17 +79,15 @@ pub fn columns(sort: Sort) -> [&'static str; 5] {
 #[must_use]
 pub fn order(answer: &Evaluation, sort: Sort) -> Vec<usize> {
     let rank = |way: &PoweredWay| match way.fits {
-        Fits::Serves | Fits::WithCare => 0,
-        Fits::Waits => 1,
-        Fits::No if way.way.is_some() => 2,
-        Fits::No => 3,
+        Fits::Serves | Fits::WithCare => 0.0,
+        Fits::Waits => 1.0,
+        Fits::No if way.way.is_some() => 2.0,
+        Fits::No => 3.0,
     };
     let all = &answer.ways.all;
     let mut places: Vec<usize> = (0..all.len()).collect();
-    places.sort_by(|a, b| {
-        let (a, b) = (&all[*a], &all[*b]);
-        rank(a).cmp(&rank(b)).then(sort.key(a).total_cmp(&sort.key(b)))
-    });
+    by_number(&mut places, |place| sort.key(&all[*place]));
+    by_number(&mut places, |place| rank(&all[*place]));
     places
 }
 
