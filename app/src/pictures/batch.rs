@@ -29,6 +29,8 @@ pub struct Batch {
     waits: Option<Look>,
     /// The color that fills, as far as it is known.
     fills: Option<Rgba>,
+    /// Every color that was told, and its text.
+    colors: Vec<(Rgba, String)>,
     letters: Option<Letters>,
 }
 
@@ -71,6 +73,7 @@ impl Batch {
             context,
             waits: None,
             fills: None,
+            colors: Vec::new(),
             letters: None,
         })
     }
@@ -87,7 +90,7 @@ impl Batch {
     /// Fills with a color from now on.
     fn fill_with(&mut self, color: Rgba) {
         if self.fills != Some(color) {
-            self.context.set_fill_style_str(&css(color));
+            self.context.set_fill_style_str(css(&mut self.colors, color));
             self.fills = Some(color);
         }
     }
@@ -124,7 +127,7 @@ impl Batch {
                 self.context.fill();
             }
             Some(Look::Strokes(color, width)) => {
-                self.context.set_stroke_style_str(&css(color));
+                self.context.set_stroke_style_str(css(&mut self.colors, color));
                 self.context.set_line_width(f64::from(width));
                 self.context.stroke();
             }
@@ -136,8 +139,15 @@ fn rgba(color: BackendColor) -> Rgba {
     (color.rgb, color.alpha)
 }
 
-fn css(((red, green, blue), alpha): Rgba) -> String {
-    format!("rgba({red},{green},{blue},{alpha})")
+/// The text of a color, written once.
+fn css(colors: &mut Vec<(Rgba, String)>, color: Rgba) -> &str {
+    let known = colors.iter().position(|(known, _)| *known == color);
+    let place = known.unwrap_or_else(|| {
+        let ((red, green, blue), alpha) = color;
+        colors.push((color, format!("rgba({red},{green},{blue},{alpha})")));
+        colors.len() - 1
+    });
+    &colors[place].1
 }
 
 fn pair((x, y): BackendCoord) -> (f64, f64) {

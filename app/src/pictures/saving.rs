@@ -66,11 +66,16 @@ impl Dimension {
         [(room(from, outside), outside), (room(to, !outside), !outside)]
     }
 
-    /// How badly level steps of the curves stand on its line.
-    #[must_use]
-    pub fn trouble(&self, ways: &[WayLine; 2]) -> f64 {
+    /// The level steps of the curves at its height, on which its line may stand wherever its figure does.
+    fn steps_beside(&self, ways: &[WayLine; 2]) -> Vec<(Point, Point)> {
+        let is_beside = |(from, _): &(Point, Point)| (from.y - self.y).abs() <= CLEAR;
+        ways.iter().flat_map(WayLine::steps).filter(is_beside).collect()
+    }
+
+    /// How badly the steps beside it stand on its line.
+    fn trouble(&self, beside: &[(Point, Point)]) -> f64 {
         let line = Rect { left: self.tails[0], right: self.tails[1], top: self.y - CLEAR, bottom: self.y + CLEAR };
-        TROUBLE[0] * ways.iter().flat_map(WayLine::steps).filter(|(from, to)| line.crossed(*from, *to)).count() as f64
+        TROUBLE[0] * beside.iter().filter(|(from, to)| line.crossed(*from, *to)).count() as f64
     }
 
     /// How badly curves stand in the way of everything but its line, which is the same wherever its figure stands: steps
@@ -112,15 +117,14 @@ pub fn place(
         let line = found.tails.map(|x| Point::new(x, found.y));
         board.free(&found.figure.rect) && !board.covered(line[0], line[1])
     };
-    let mut height = (f64::NAN, 0.0);
+    let (mut height, mut of_height, mut beside) = (f64::NAN, 0.0, Vec::new());
     let mut trouble = |found: &Dimension| {
-        if height.0 != found.y {
-            height = (found.y, found.trouble_of_height(ways));
+        if height != found.y {
+            (height, of_height, beside) = (found.y, found.trouble_of_height(ways), found.steps_beside(ways));
         }
-        height.1 + found.trouble(ways)
+        of_height + found.trouble(&beside)
     };
-    let clear = all.iter().filter(|(_, found)| free(found));
-    let mut rated: Vec<(f64, &Dimension)> = clear.map(|(cost, found)| (cost + trouble(found), found)).collect();
+    let mut rated: Vec<(f64, &Dimension)> = all.iter().map(|(cost, found)| (cost + trouble(found), found)).collect();
     by_number(&mut rated, |(cost, _)| *cost);
     let mut heights: Vec<f64> = Vec::new();
     let seldom = |(_, found): &(f64, &Dimension)| {
@@ -129,7 +133,7 @@ pub fn place(
         times < TRIED.1
     };
     let mut best: Option<(f64, &Dimension)> = None;
-    for (cost, found) in rated.into_iter().filter(seldom).take(TRIED.0) {
+    for (cost, found) in rated.into_iter().filter(|(_, found)| free(found)).filter(seldom).take(TRIED.0) {
         // Harm is none or more: what costs as much without it, and all after it, is no better.
         if best.is_some_and(|(least, _)| cost >= least) {
             break;
