@@ -1,7 +1,6 @@
 //! How far a result may lie from what is expected, when what it rests on is known as low, expected and high.
 
 use crate::error::OutsideRange;
-use crate::numeric::order::by_number;
 use crate::numeric::pcg::Pcg32;
 
 /// Largest figure, either way.
@@ -200,7 +199,7 @@ pub fn percentiles<const N: usize>(numbers: &[f64], shares: [f64; N]) -> Result<
         OutsideRange::check("share", share, 0.0, 1.0)?;
     }
     let mut sorted = numbers.to_vec();
-    by_number(&mut sorted, |number| *number);
+    sorted.sort_unstable_by(f64::total_cmp);
     Ok(shares.map(|share| between(&sorted, share)))
 }
 

@@ -63,6 +63,7 @@ impl PriceBook {
             of(Item::LaborFixed, 0.0, Each),
             of(Item::LaborPerLength, 0.0, PerFoot),
         ]);
-        Self { rows, ..Self::new(Currency::USD, Date { year: 2026, month: 11, day: 1 }) }
+        let orders = rows.iter().map(|row| row.item.order()).collect();
+        Self { rows, orders, ..Self::new(Currency::USD, Date { year: 2026, month: 11, day: 1 }) }
     }
 }

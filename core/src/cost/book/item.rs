@@ -174,23 +174,11 @@ impl Item {
 
     /// Whether two items are the same thing.
     pub(crate) fn is(self, other: Self) -> bool {
-        let ((own, size), (others, of_other)) = (self.order(), other.order());
-        own == others && same_size(size, of_other)
+        self.order().is(other.order())
     }
 
-    /// Whether it stands behind another in a book, and is not of its size within what makes two sizes one.
-    pub(super) fn is_well_behind(self, other: Self) -> bool {
-        let ((own, size), (others, of_other)) = (self.order(), other.order());
-        own > others || own == others && size > of_other && !same_size(size, of_other)
-    }
-
-    pub(super) fn is_behind(self, other: Self) -> bool {
-        let ((own, size), (others, of_other)) = (self.order(), other.order());
-        own.cmp(&others).then(size.total_cmp(&of_other)) == Ordering::Greater
-    }
-
-    /// Its place in a book: its kind and what it is, as one number, and its size.
-    fn order(self) -> (u32, f64) {
+    /// Where it stands in a book.
+    pub(super) fn order(self) -> Order {
         let piece = |piece: Piece, part: u8| {
             let [group, one] = piece.order();
             [4 + group, one, part, 0]
@@ -209,7 +197,28 @@ impl Item {
             Self::LaborFixed => [8, 0, 0, 0],
             Self::LaborPerLength => [8, 1, 0, 0],
         };
-        (u32::from_be_bytes(key), if let Self::Sized(_, size) = self { size.plain() } else { 0.0 })
+        Order(u32::from_be_bytes(key), if let Self::Sized(_, size) = self { size.plain() } else { 0.0 })
+    }
+}
+
+/// Where an item stands in a book: its kind and what it is, as one number, and its size.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Order(u32, f64);
+
+impl Order {
+    /// Whether the same thing stands there.
+    pub fn is(self, other: Self) -> bool {
+        self.0 == other.0 && same_size(self.1, other.1)
+    }
+
+    /// Whether it is behind another, and not of its size within what makes two sizes one.
+    pub fn is_well_behind(self, other: Self) -> bool {
+        self.0 > other.0 || self.0 == other.0 && self.1 > other.1 && !same_size(self.1, other.1)
+    }
+
+    /// Whether it is behind another.
+    pub fn is_behind(self, other: Self) -> bool {
+        self.0.cmp(&other.0).then(self.1.total_cmp(&other.1)) == Ordering::Greater
     }
 }
 

@@ -16,6 +16,7 @@ mod unit;
 mod words;
 
 pub use date::{Currency, Date};
+use item::Order;
 pub use item::{Cable, Item, Piece, Rating};
 pub use lookup::LineExtension;
 pub use unit::BookUnit;
@@ -33,8 +34,9 @@ pub struct PriceBook {
     pub date: Date,
     /// Who quoted them; blank where nobody did.
     pub source: String,
-    /// In the order of [`Item::order`].
     rows: Vec<Row>,
+    /// Where each row stands, by which they are in order: a search asks for it again and again.
+    orders: Vec<Order>,
 }
 
 /// One price of a book.
@@ -82,7 +84,7 @@ impl PriceBook {
     /// Definition.
     #[must_use]
     pub fn new(currency: Currency, date: Date) -> Self {
-        Self { name: String::new(), currency, date, source: String::new(), rows: Vec::new() }
+        Self { name: String::new(), currency, date, source: String::new(), rows: Vec::new(), orders: Vec::new() }
     }
 
     /// Whether nobody stands behind the prices: the book tells no source. The built-in one tells none, nor does one that
@@ -123,9 +125,11 @@ impl PriceBook {
     #[must_use]
     pub fn get(&self, item: Item) -> Option<Price> {
         // Rows stand in order: those before can't be the item, nor can those behind it.
-        let from = self.rows.partition_point(|row| item.is_well_behind(row.item));
-        let mut near = self.rows.iter().skip(from).take_while(|row| !row.item.is_well_behind(item));
-        near.find(|row| row.item.is(item)).map(|row| row.price)
+        let own = item.order();
+        let from = self.orders.partition_point(|order| own.is_well_behind(*order));
+        let mut near = self.orders.iter().skip(from).take_while(|order| !order.is_well_behind(own));
+        let place = from + near.position(|order| order.is(own))?;
+        self.rows.get(place).map(|row| row.price)
     }
 
     /// Puts a price in, in place of the one that the item had.
@@ -141,8 +145,10 @@ impl PriceBook {
     pub fn set(&mut self, item: Item, price: Price) -> Result<(), PriceFault> {
         item.check(price)?;
         self.remove(item);
-        let place = self.rows.iter().position(|row| row.item.is_behind(item)).unwrap_or(self.rows.len());
+        let own = item.order();
+        let place = self.orders.iter().position(|order| order.is_behind(own)).unwrap_or(self.orders.len());
         self.rows.insert(place, Row { item, price });
+        self.orders.insert(place, own);
         Ok(())
     }
 
@@ -155,7 +161,11 @@ impl PriceBook {
     /// # Source
     /// Definition.
     pub fn remove(&mut self, item: Item) {
-        self.rows.retain(|row| !row.item.is(item));
+        let own = item.order();
+        while let Some(place) = self.orders.iter().position(|order| order.is(own)) {
+            self.rows.remove(place);
+            self.orders.remove(place);
+        }
     }
 
     /// The price of an item in the first of its kind's units: money, per meter, kilogram, horsepower or kilovolt-ampere.
