@@ -87,7 +87,7 @@ impl Prices {
             let moved = self.book.cable_price(cable, metal, Some(price));
             moved.is_ok_and(|price| price.is_some())
         });
-        Some(match quoted.zip(self.book.metal_price(cable.metal)) {
+        Some(match quoted.and_then(|quote| Some((quote, self.book.metal_price(cable.metal)?))) {
             Some((quote, of_book)) => CablePrice::Quoted { quote, dearer: times(price.0 - of_book.0) },
             None => CablePrice::Modeled { fixed: self.cable_fixed, metal: times(price.0) },
         })
