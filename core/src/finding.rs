@@ -160,6 +160,11 @@ pub enum Finding {
         /// That flow.
         flow: VolumeRate,
     },
+    /// The total head is not above zero: by the figures the water runs by itself.
+    RunsByItself {
+        /// The total head.
+        head: Length,
+    },
     /// The drive lets the flow fall below the one that cools the motor, and no least flow was entered.
     CoolsAbove {
         /// The flow that cools the motor.

@@ -4,7 +4,7 @@ use super::{OVER, UNDER, found, house, of_code, raised, with, without};
 use wellwright_core::evaluate::evaluate;
 use wellwright_core::finding::{Finding, Severity};
 use wellwright_core::job::{Control, DemandBy, Field, Part};
-use wellwright_core::quantity::{in_feet_per_second, in_gpm};
+use wellwright_core::quantity::{in_feet, in_feet_per_second, in_gpm};
 use wellwright_core::standards::pipe::{Nominal, Series};
 
 #[test]
@@ -79,4 +79,16 @@ fn the_average_of_a_day() {
     assert_eq!(found(&home, CODE), [Severity::Caution]);
     let [Finding::DayAverage { flow }] = of_code(&evaluate(&home), CODE)[..] else { panic!() };
     assert!((in_gpm(flow) - 1800.0 / 22.0 / 60.0).abs() < 1e-9);
+}
+
+#[test]
+fn water_that_runs_by_itself() {
+    const CODE: &str = "RUNS_BY_ITSELF";
+    let low = |rise: f64| with(house(), &[(Field::StaticLevel, 20.0), (Field::Pressure, 0.0), (Field::Rise, rise)]);
+    let total = in_feet(evaluate(&low(0.0)).water.head.unwrap().total());
+    // Every foot down the hill is one foot of head less.
+    assert!(!raised(&low(-total + 0.01), CODE));
+    assert_eq!(found(&low(-total - 0.01), CODE), [Severity::Caution]);
+    let [Finding::RunsByItself { head }] = of_code(&evaluate(&low(-total - 10.0)), CODE)[..] else { panic!() };
+    assert!((in_feet(head) + 10.0).abs() < 1e-6);
 }

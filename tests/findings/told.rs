@@ -85,6 +85,7 @@ fn jobs() -> Vec<(Job, &'static [Told])> {
         (with(house(), &[(Field::CutIn, 61.0)]), &[("BEYOND_FORMULAS", &[])]),
         (curved("", &[(Field::MotorDiameter, 7.0)]), &[("MOTOR_DOES_NOT_FIT", PAIR)]),
         (house(), &[("COOLS_ABOVE", &["limit"])]),
+        (with(house(), &[(Field::Rise, -900.0)]), &[("RUNS_BY_ITSELF", &["actual"])]),
     ]
 }
 
@@ -110,7 +111,7 @@ fn all() -> impl Iterator<Item = (Job, &'static [Told])> {
 }
 
 /// Every code of the water, the pump and the lead.
-const CODES: [&str; 36] = [
+const CODES: [&str; 37] = [
     "CABLE_NO_SIZE",
     "ALUMINIUM_IN_WELL",
     "GROUND_WIRE_GREW",
@@ -140,6 +141,7 @@ const CODES: [&str; 36] = [
     "MOTOR_DOES_NOT_FIT",
     "DAY_AVERAGE",
     "COOLS_ABOVE",
+    "RUNS_BY_ITSELF",
     "BOOK_UNREADABLE",
     "PRICE_MISSING",
     "DUTY_UNREADABLE",

@@ -2,7 +2,7 @@
 
 use super::finding_power::of_power;
 use super::quantity::{depth_in_tenths as depth, entry_text, percent, power};
-use super::water::{diameter, flow, frequency, pressure, shaft, velocity};
+use super::water::{diameter, flow, frequency, head, pressure, shaft, velocity};
 use super::{amperes, words};
 use wellwright_core::finding::{Finding, Severity};
 use wellwright_core::pump::curve::CurveWarning;
@@ -45,6 +45,7 @@ fn of_levels(finding: &Finding, system: UnitSystem) -> Option<String> {
             (words.demand_not_met)(*by, &flow(*gives, system).text(), &flow(*asked, system).text())
         }
         Finding::DayAverage { flow: average } => (words.day_average)(&flow(*average, system).text()),
+        Finding::RunsByItself { head: total } => (words.runs_by_itself)(&head(*total, system).text()),
         Finding::BeyondFormulas => words.beyond_formulas.to_owned(),
         _ => return None,
     })

@@ -84,6 +84,7 @@ impl Finding {
             Self::HousePressureHigh { .. } => "HOUSE_PRESSURE_HIGH",
             Self::MotorDoesNotFit { .. } => "MOTOR_DOES_NOT_FIT",
             Self::DayAverage { .. } => "DAY_AVERAGE",
+            Self::RunsByItself { .. } => "RUNS_BY_ITSELF",
             Self::CoolsAbove { .. } => "COOLS_ABOVE",
             Self::MotorCoolingLow { .. } => "MOTOR_COOLING_LOW",
             Self::MotorOverloaded { .. } => "MOTOR_OVERLOADED",

@@ -24,6 +24,7 @@ pub struct Found {
     pub house_pressure: fn(&str, &str) -> String,
     pub does_not_fit: fn(&str, &str) -> String,
     pub day_average: fn(&str) -> String,
+    pub runs_by_itself: fn(&str) -> String,
     pub cools_above: fn(&str) -> String,
     pub cooling_low: fn(&str, &str, &str, &str) -> String,
     pub cooling_low_no_sleeve: fn(&str, &str, &str) -> String,
@@ -113,6 +114,11 @@ pub const ENGLISH: Found = Found {
     day_average: |flow| {
         format!(
             "{flow} is the average of a day and takes a tank that holds a day’s use, 30\u{a0}% more in hot weather. Without one, enter the peak flow."
+        )
+    },
+    runs_by_itself: |head| {
+        format!(
+            "The total head is {head}: by these figures the water runs by itself and a pump has nothing to lift. Check levels, elevation and pressure."
         )
     },
     cools_above: |flow| {
@@ -243,6 +249,11 @@ pub const SPANISH: Found = Found {
     day_average: |flow| {
         format!(
             "{flow} es el promedio del día y pide un tanque que guarde el uso de un día, 30\u{a0}% más con calor. Sin él, capture el gasto máximo."
+        )
+    },
+    runs_by_itself: |head| {
+        format!(
+            "La carga dinámica total es {head}: según estos datos el agua corre sola y la bomba no tiene nada que elevar. Revise niveles, desnivel y presión."
         )
     },
     cools_above: |flow| {

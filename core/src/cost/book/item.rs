@@ -207,17 +207,17 @@ pub(super) struct Order(u32, f64);
 
 impl Order {
     /// Whether the same thing stands there.
-    pub fn is(self, other: Self) -> bool {
+    pub(super) fn is(self, other: Self) -> bool {
         self.0 == other.0 && same_size(self.1, other.1)
     }
 
     /// Whether it is behind another, and not of its size within what makes two sizes one.
-    pub fn is_well_behind(self, other: Self) -> bool {
+    pub(super) fn is_well_behind(self, other: Self) -> bool {
         self.0 > other.0 || self.0 == other.0 && self.1 > other.1 && !same_size(self.1, other.1)
     }
 
     /// Whether it is behind another.
-    pub fn is_behind(self, other: Self) -> bool {
+    pub(super) fn is_behind(self, other: Self) -> bool {
         self.0.cmp(&other.0).then(self.1.total_cmp(&other.1)) == Ordering::Greater
     }
 }

@@ -77,6 +77,7 @@ fn numbers(finding: &Finding) -> Told {
         Finding::PumpBeyondCurve { most } => vec![("limit", gpm(most))],
         Finding::DutyNotMet { flow } => vec![("actual", gpm(flow))],
         Finding::DayAverage { flow } => vec![("actual", gpm(flow))],
+        Finding::RunsByItself { head } => vec![("actual", feet(head))],
         Finding::CoolsAbove { least_flow } => vec![("limit", gpm(least_flow))],
         Finding::PipeOverRating { pressure, rating, .. } | Finding::SurgeOverRating { pressure, rating, .. } => {
             pair(psi(pressure), psi(rating))

@@ -45,6 +45,7 @@ pub(crate) fn findings(job: &Job, inputs: &Inputs, water: &Water) -> Vec<Finding
     }
     found.extend(npsh_short(inputs, water));
     found.extend(day_average(job, water));
+    found.extend(runs_by_itself(water));
     found.extend(does_not_fit(inputs));
     found.extend(cools_above(job, inputs, water));
     found.extend(pressure::findings(job, inputs, water));
@@ -158,6 +159,12 @@ fn cooling_low(water: &Water) -> Option<Finding> {
 fn day_average(job: &Job, water: &Water) -> Option<Finding> {
     let flow = water.demand?.flow.value;
     (job.choices.demand() == DemandBy::PeopleAndStock).then_some(Finding::DayAverage { flow })
+}
+
+/// Where water stands high enough, the sums leave nothing for a pump to do.
+fn runs_by_itself(water: &Water) -> Option<Finding> {
+    let head = water.head.as_ref()?.total();
+    (head <= feet(0.0)).then_some(Finding::RunsByItself { head })
 }
 
 /// The motor in its sleeve or casing, and the sleeve in the casing.
