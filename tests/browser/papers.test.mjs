@@ -79,6 +79,26 @@ for (const language of ['en', 'es']) {
   });
 }
 
+test('a customer’s page with a stop and a note of two lines is one page in Spanish', async (t) => {
+  const { page } = await open(t, { locale: labels.es.locale, viewport: { width: 1280, height: 900 } });
+  const app = new Wellwright(page, 'es');
+  const job = JSON.parse(await readFile(new URL('../golden/v1/house_and_stock_well_on_its_supply.job.json', import.meta.url), 'utf8'));
+  const note = 'Casa y ganado, pozo nuevo junto al camino. El cliente pregunta por el costo a 900 ft.';
+  await app.fileChooser.setInputFiles({
+    name: 'pozo.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify({ ...job, name: 'Pozo nuevo', note, demo: false })),
+  });
+  await app.openJob('Pozo nuevo');
+  await app.turn('papers');
+  await page.locator('.paper .plate .lines svg').waitFor();
+  for (const size of Object.keys(sizes)) {
+    await choose(page, size);
+    const { pages, text } = await printed(page);
+    assert.match(text, /Alto/, size);
+    assert.match(text, /pregunta por el costo/, size);
+    assert.equal(pages.length, 1, size);
+  }
+});
+
 test('the picture is lines on paper, not dots', async (t) => {
   const { page } = await startPapers(t);
   await page.emulateMedia({ media: 'print' });
