@@ -176,15 +176,15 @@ fn in_order(grid: &Grid, order: Order) -> Grid {
     let mut grid = grid.clone();
     if let Some((column, down)) = order {
         let text = |cells: &Vec<Cell>| cells.get(column).map(Cell::text).unwrap_or_default();
-        // Figures by their size, and after them what has none.
-        let size =
-            |cells: &Vec<Cell>| cells.get(column).and_then(Cell::figure).map_or(f64::INFINITY, |figure| figure.value);
+        // Figures by their size, and what has none after them, whichever way they go.
+        let sign = if down { -1.0 } else { 1.0 };
+        let figure = |cells: &Vec<Cell>| Some(sign * cells.get(column)?.figure()?.value);
         let mut rows: Vec<(String, Vec<Cell>)> = grid.rows.into_iter().map(|cells| (text(&cells), cells)).collect();
         by_text(&mut rows, |(text, _)| text);
-        by_number(&mut rows, |(_, cells)| size(cells));
         if down {
             rows.reverse();
         }
+        by_number(&mut rows, |(_, cells)| figure(cells).unwrap_or(f64::INFINITY));
         grid.rows = rows.into_iter().map(|(_, cells)| cells).collect();
     }
     grid
@@ -267,6 +267,19 @@ mod tests {
         assert_eq!(next(Some((1, false)), 1), Some((1, true)));
         assert_eq!(next(Some((1, true)), 1), None);
         assert_eq!(next(Some((1, true)), 2), Some((2, false)));
+    }
+
+    #[test]
+    fn what_is_no_figure_stands_behind_figures() {
+        let row = |cell: Cell| vec![cell];
+        let rows = vec![row(Cell::words("1x")), row(figure(9.0, "ft")), row(Cell::words("–")), row(figure(10.0, "ft"))];
+        let grid = Grid { columns: vec!["From"], rows };
+        let texts = |down| {
+            let rows = in_order(&grid, Some((0, down))).rows;
+            rows.iter().map(|cells| cells[0].text().replace('\u{a0}', " ")).collect::<Vec<_>>()
+        };
+        assert_eq!(texts(false), ["9.0 ft", "10.0 ft", "1x", "–"]);
+        assert_eq!(texts(true), ["10.0 ft", "9.0 ft", "–", "1x"]);
     }
 
     #[test]
