@@ -1,7 +1,8 @@
 //! Things put in an order. Every sort by a closure is compiled anew, some 5 kB of the page's program each; these sort
 //! numbers or texts, compiled once for all, and put the things where theirs went. What is equal stays as it was.
 
-/// Puts things in the order of a number that each has, from the least up, a NaN last: IEEE 754's totalOrder.
+/// Puts things in the order of a number that each has, from the least up: the totalOrder of IEEE 754, which has a place
+/// for what is no number too.
 pub fn by_number<T>(things: &mut Vec<T>, number: impl Fn(&T) -> f64) {
     let places = ascending(things.iter().map(number).collect());
     put(things, &places);

@@ -118,7 +118,7 @@ pub const ENGLISH: Found = Found {
     },
     runs_by_itself: |head| {
         format!(
-            "The total head is {head}: by these figures the water runs by itself and a pump has nothing to lift. Check levels, elevation and pressure."
+            "The total head is {head}: by these figures the water runs by itself and a pump has nothing to lift. Check levels, rise and pressure."
         )
     },
     cools_above: |flow| {
